@@ -1,0 +1,169 @@
+# Power, each group graded against gravity, before fatigue. The heel-rise test of the plantarflexors stands apart:
+# it loads the limb with the body's weight, and its count does not translate into a grade.
+
+# Manual muscle test
+
+measure "hip_flexor_power" {
+  of          = "limb"
+  label       = "Power, hip flexors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Sitting, or supine where weak; lift the thigh; resistance above the knee."
+}
+
+measure "hip_extensor_power" {
+  of          = "limb"
+  label       = "Power, hip extensors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Prone, knee straight; lift the thigh with the pelvis held; resistance above the knee. Side-lying where weak."
+}
+
+measure "hip_abductor_power" {
+  of          = "limb"
+  label       = "Power, hip abductors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Side-lying on the other side; lift the straight leg without turning it; resistance above the ankle. Supine where weak."
+}
+
+measure "hip_adductor_power" {
+  of          = "limb"
+  label       = "Power, hip adductors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Side-lying on this side, other leg held up; lift the leg to it; resistance above the knee."
+}
+
+measure "quadriceps_power" {
+  of          = "limb"
+  label       = "Power, quadriceps"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Sitting, thigh held; straighten the knee; resistance at the front of the ankle. Side-lying where weak."
+}
+
+measure "hamstring_power" {
+  of          = "limb"
+  label       = "Power, knee flexors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Prone; bend the knee; resistance behind the ankle. Side-lying where weak."
+}
+
+measure "dorsiflexor_power" {
+  of          = "limb"
+  label       = "Power, dorsiflexors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Sitting or supine, heel supported; dorsiflex with inversion, toes loose; resistance on the top of the foot."
+}
+
+measure "plantarflexor_power" {
+  of          = "limb"
+  label       = "Power, plantarflexors, against the hand"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Prone, foot over the edge; plantarflex; resistance under the forefoot. Weak calves feel strong against a hand: in anyone who can stand, count heel rises as well."
+}
+
+measure "invertor_power" {
+  of          = "limb"
+  label       = "Power, invertors (tibialis posterior)"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Side-lying on this side, ankle plantarflexed; turn the foot in, toes loose; resistance at the medial forefoot."
+}
+
+measure "evertor_power" {
+  of          = "limb"
+  label       = "Power, evertors (peronei)"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Side-lying on the other side; turn the foot out; resistance at the lateral forefoot."
+}
+
+measure "hallux_extensor_power" {
+  of          = "limb"
+  label       = "Power, long extensor of the great toe"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Supine, ankle held; extend the great toe; resistance on the last phalanx."
+}
+
+measure "toe_flexor_power" {
+  of          = "limb"
+  label       = "Power, toe flexors"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Supine, ankle held; curl the toes; resistance under the last phalanges."
+}
+
+measure "ankle_selective_control" {
+  of          = "limb"
+  label       = "Selective control of the ankle"
+  one_of      = ["isolated", "with_other_joints", "none"]
+  taken       = "lying"
+  error_basis = "none is published that we know of"
+  how         = "Sitting, knee straight; dorsiflex without bending hip or knee, and let go again."
+}
+
+# Heel rises in standing
+
+measure "heel_rises" {
+  of          = "limb"
+  label       = "Single-leg heel rises, full height"
+  count       = true
+  plausible   = [0, 100]
+  taken       = "standing"
+  error       = 4.5
+  error_basis = "1.96 times a standard error of 2.3 rises between days"
+  cites       = ["hebert_losier_2017", "lunsford_1995", "jan_2005"]
+  how         = "Standing on this leg, knee straight, fingertips on a wall; count rises of full height, one in two seconds, until height is lost. 0 where none is full; cannot stand on the leg: not recorded."
+}
+
+measure "heel_rise_height" {
+  of          = "limb"
+  label       = "Height of the best single-leg heel rise"
+  one_of      = ["none", "part", "full"]
+  taken       = "standing"
+  error_basis = "none is published that we know of"
+  cites       = ["hislop_montgomery"]
+  how         = "In the same test, against a single rise on both feet; the hindfoot should turn inwards."
+}

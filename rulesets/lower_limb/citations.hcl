@@ -54,6 +54,7 @@ citation "patrick_2006" {
 
 citation "degowin_1987" {
   text     = "DeGowin 1987, ankle clonus: 3 beats or more abnormal, 10 beats or more sustained; as reported by fpnotebook.com"
+  url      = "https://fpnotebook.com/Neuro/Exam/AnklClns.htm"
   standing = "second_hand"
 }
 
@@ -67,6 +68,7 @@ citation "clonus_teaching" {
 
 citation "mrc_1976" {
   text     = "Medical Research Council grades 0 to 5, wording as given at eatonhand.com, clf311; the year is from memory"
+  url      = "https://eatonhand.com/clf/clf311.htm"
   standing = "second_hand"
 }
 
@@ -89,11 +91,13 @@ citation "muscle_test_thirds" {
 
 citation "lunsford_1995" {
   text     = "Lunsford and Perry 1995, Phys Ther 75:694: single-leg heel rises, n = 203, 20 to 59 years"
+  url      = "https://painscience.com/bibliography.php?lunsford95"
   standing = "read"
 }
 
 citation "jan_2005" {
   text     = "Jan 2005, Phys Ther 85:1078: heel rises fall with age and in women, n = 180"
+  url      = "https://www.mendeley.com/catalogue/773d1f99-5792-3855-8e1b-90bd682b1eef/"
   standing = "read"
 }
 
@@ -179,7 +183,8 @@ citation "thomas_knee_angle" {
 }
 
 citation "katz_1992" {
-  text     = "Katz 1992, JPO 12:229: popliteal angle, n = 482"
+  text     = "Katz 1992, J Pediatr Orthop 12:229-231: popliteal angle, n = 482"
+  url      = "https://cris.tau.ac.il/en/publications/normal-ranges-of-popliteal-angle-in-children"
   standing = "read"
 }
 
@@ -244,6 +249,7 @@ citation "navicular_drop_norms" {
 
 citation "perry_1995" {
   text     = "Perry 1995, Stroke 26:982: household, limited community and community walking; read as used by Schmid 2007"
+  url      = "https://ufdcimages.uflib.ufl.edu/UF/E0/01/13/89/00001/schmid_a_Page_033.txt"
   standing = "second_hand"
 }
 
@@ -387,6 +393,7 @@ citation "limb_ischaemia_bands" {
 
 citation "toe_pressure_guidance" {
   text     = "IWGDF guidance on arterial disease: toe index 0.75 or more largely excludes it, as reported by a news digest"
+  url      = "https://speciality.medicaldialogues.in/iwgdf-guidance-on-pad-management-in-diabetic-foot-ulcer-patients/"
   standing = "second_hand"
 }
 

@@ -250,7 +250,7 @@ measure "gait_foot_progression" {
   taken       = "walking"
   error_basis = "none is published for this observation that we know of; joint angles judged from video differ from 3D analysis by limits of 18 deg at the hip, 10 at the knee, 15 at the ankle"
   cites       = ["visual_gait_items", "video_angles"]
-  how         = "Foot against the line of walking; usual is straight to about 20 deg out."
+  how         = "Foot against the line of walking; usual is straight to about 20 deg out (from memory)."
 }
 
 measure "gait_step_length" {

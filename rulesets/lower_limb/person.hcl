@@ -155,8 +155,8 @@ measure "walking_terrain" {
 }
 
 measure "present_device" {
-  of    = "person"
-  label = "Device worn until now"
+  of    = "limb"
+  label = "Device worn on this limb until now"
   one_of = [
     "none", "insole", "footwear", "soft_support", "posterior_leaf_spring", "composite",
     "articulated", "rigid", "anterior_shell_ground_reaction", "knee_ankle_foot",
@@ -164,11 +164,11 @@ measure "present_device" {
   ]
   taken       = "person"
   error_basis = "a record of what is known, not a measurement"
-  how         = "The device that is worn now on the limb in question, by its description."
+  how         = "The device that is worn now, by its description."
 }
 
 measure "present_device_remarks" {
-  of    = "person"
+  of    = "limb"
   label = "What is good and bad in the present device"
   text  = true
   taken = "person"

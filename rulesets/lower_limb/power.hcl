@@ -1,5 +1,8 @@
-# Power, each group graded against gravity, before fatigue. The heel-rise test of the plantarflexors stands apart:
-# it loads the limb with the body's weight, and its count does not translate into a grade.
+# Power, each group graded against gravity, before fatigue. 0 nothing, 1 a flicker without movement; 2- part and
+# 2 full range with gravity eliminated, 2+ under half range against gravity; 3- over half and 3 full range against
+# gravity, 3+ gives way to slight resistance; 4- slight to moderate, 4 moderate, 4+ moderate to strong resistance;
+# 5- barely weak, 5 full. The heel-rise test of the plantarflexors stands apart: it loads the limb with the body's
+# weight, and its count does not translate into a grade.
 
 # Manual muscle test
 

@@ -243,7 +243,7 @@ measure "forefoot_to_hindfoot_angle" {
 measure "forefoot_adduction_corrects" {
   of          = "limb"
   label       = "Forefoot adduction corrects"
-  one_of      = ["none_present", "fully", "partly", "not_at_all"]
+  one_of      = ["none_needed", "fully", "partly", "not_at_all"]
   taken       = "lying"
   error_basis = "none is published that we know of"
   how         = "Heel held in neutral; bring the forefoot straight on the hindfoot with one hand."
@@ -292,7 +292,7 @@ measure "great_toe_position" {
   one_of      = ["straight", "valgus_flexible", "valgus_fixed", "clawed", "stiff"]
   taken       = "lying"
   error_basis = "none is published that we know of"
-  how         = "Lying, then confirmed in standing; valgus more than the width of a finger; stiff where extension is nearly lost."
+  how         = "Lying, then confirmed in standing; flexible where a finger straightens it; stiff where extension is nearly lost."
 }
 
 measure "lesser_toe_position" {

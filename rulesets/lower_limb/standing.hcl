@@ -59,10 +59,10 @@ measure "pelvis_levelling_block" {
 measure "weight_taken" {
   of          = "limb"
   label       = "Weight taken on this limb"
-  one_of      = ["equal", "less", "little", "full_alone"]
+  one_of      = ["equal", "less", "little"]
   taken       = "standing"
   error_basis = "none is published that we know of"
-  how         = "On two scales or by feel under the heels; full_alone where the person stands on this limb alone for 3 s."
+  how         = "Standing relaxed with usual support; on two scales, or by feel with a hand under each heel."
 }
 
 measure "single_leg_stance" {

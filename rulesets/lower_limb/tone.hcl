@@ -3,7 +3,9 @@
 # soleus = ankle_dorsiflexion_knee_flexed, hamstrings = popliteal_angle, rectus femoris = prone_knee_flexion.
 # Here stand the fast angle R1 and the quality of the reaction.
 
-# Modified Ashworth, one movement through the range in about one second
+# Modified Ashworth, one movement through the range in about one second. 0 no increase; 1 catch and release, or slight
+# resistance at the end; 1+ catch, then slight resistance through less than half of the rest; 2 marked through most
+# of the range, part still moves easily; 3 passive movement difficult; 4 rigid.
 
 measure "hip_flexor_tone" {
   of          = "limb"

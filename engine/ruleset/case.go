@@ -1,0 +1,93 @@
+package ruleset
+
+import (
+	"strings"
+
+	"crus/engine/source"
+)
+
+// workedCase reads a case block. What stands in given is read by package assess.
+func (p *partReader) workedCase(b *source.Block) {
+	if len(b.Labels) != 1 || strings.TrimSpace(b.Labels[0].Text) == "" {
+		p.fail(source.Errorf(b.Where, "label", "A case has one title in quotes before its brace.").Hinting(`For example: case "late stance collapse, calf power 3" {`))
+		return
+	}
+	c := &Case{Name: b.Labels[0].Text, Where: b.Where}
+	p.unique("case", c.Name, b.Where)
+	f := b.Fields(&p.diags)
+	c.Basis, c.Cites = p.basis(f, false)
+	f.Inner("given", "expect")
+	f.Done()
+	for _, inner := range b.Blocks {
+		switch inner.Type {
+		case "given":
+			if c.Given != nil {
+				p.fail(source.Errorf(inner.Where, "duplicate", "The case has a second given block.").Hinting("Keep one: a case is one assessment.").With("The first one is here.", c.Given.Where))
+			}
+			c.Given = inner
+		case "expect":
+			c.Expect = append(c.Expect, p.expectation(inner))
+		}
+	}
+	if c.Given == nil {
+		p.fail(source.Errorf(b.Where, "missing", "The case %q has no given block.", c.Name).Hinting(`Add the assessment: given { device_for = ["left"] left { ... } }`))
+	}
+	if len(c.Expect) == 0 {
+		p.fail(source.Errorf(b.Where, "missing", "The case %q expects nothing.", c.Name).
+			Hinting(`Add a block: expect "left" { choices = { shell_side = "anterior" } }`))
+	}
+	if p.p.Root {
+		p.rs.Cases = append(p.rs.Cases, c)
+	}
+}
+
+func (p *partReader) expectation(b *source.Block) *Expectation {
+	e := &Expectation{Where: b.Where}
+	if len(b.Labels) == 1 {
+		e.Of = b.Labels[0].Text
+	}
+	if e.Of != "left" && e.Of != "right" && e.Of != "person" {
+		p.fail(source.Errorf(b.Where, "label", `An expect block is for "left", "right" or "person".`).Hinting(`For example: expect "left" {`))
+	}
+	f := b.Fields(&p.diags)
+	e.Choices = p.expected(f, "choices", `{ shell_side = "anterior" }`, func(x Expected) {
+		if p.rs.Vocabulary.Choice(x.Name) == nil {
+			p.noChoice(source.Label{Text: x.Name, Where: x.Where})
+		}
+	})
+	e.Findings = p.expected(f, "findings", `{ gastrocnemius_short = true }`, func(x Expected) { p.named("finding."+x.Name, x.Where) })
+	e.Quantities = p.expected(f, "quantities", `{ pitch = "6.2 deg +- 0.1" }`, func(x Expected) { p.named("quantity."+x.Name, x.Where) })
+	e.Cautions, e.Fires, e.Silent = f.Texts("cautions"), f.Texts("fires"), f.Texts("silent")
+	f.Done()
+	if len(e.Choices)+len(e.Findings)+len(e.Quantities)+len(e.Cautions)+len(e.Fires)+len(e.Silent) == 0 {
+		p.fail(source.Errorf(b.Where, "missing", "The expect block expects nothing.").Hinting(`For example: choices = { shell_side = "anterior" }`))
+	}
+	return e
+}
+
+func (p *partReader) named(path string, where source.Range) {
+	if _, d := p.scope.resolve(path, where); d != nil {
+		p.fail(*d)
+	}
+}
+
+func (p *partReader) expected(f *source.Fields, name, example string, check func(Expected)) []Expected {
+	var out []Expected
+	for _, field := range f.Object(name, example) {
+		x := Expected{Name: field.Name, Where: field.NameWhere}
+		switch v := field.Value; {
+		case v.Kind == source.TextKind:
+			x.Text = strings.TrimSpace(v.Text.S)
+		case v.Kind == source.BoolKind && name == "findings":
+			x.Text = map[bool]string{true: "true", false: "false"}[v.Bool]
+		case v.Kind == source.NullKind && name == "findings":
+			x.Text = "unknown"
+		default:
+			p.fail(source.Errorf(v.Where, "kind", "%s is expected as a text, and this is %s.", field.Name, v.Kind).Hinting("For example: %s = %s", name, example))
+			continue
+		}
+		check(x)
+		out = append(out, x)
+	}
+	return out
+}

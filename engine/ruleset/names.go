@@ -1,0 +1,265 @@
+package ruleset
+
+import (
+	"strings"
+
+	"github.com/google/cel-go/common/ast"
+
+	"crus/engine/source"
+	"crus/engine/vocab"
+)
+
+// names checks every name in a parsed condition against the vocabulary and the facts, before cel-go
+// does: its message would name the root only. What is read is collected in e.Reads.
+func (s *scope) names(e *Expr, a *ast.AST) {
+	w := &nameWalk{scope: s, e: e, info: a.SourceInfo(), seen: map[string]bool{}}
+	w.visit(a.Expr(), nil)
+}
+
+type nameWalk struct {
+	*scope
+	e    *Expr
+	info *ast.SourceInfo
+	seen map[string]bool
+}
+
+func (w *nameWalk) visit(e ast.Expr, bound []string) {
+	switch e.Kind() {
+	case ast.IdentKind:
+		w.ident(e, bound)
+	case ast.SelectKind:
+		w.sel(e, bound)
+	case ast.CallKind:
+		c := e.AsCall()
+		if c.IsMemberFunction() {
+			w.visit(c.Target(), bound)
+		}
+		for _, arg := range c.Args() {
+			w.visit(arg, bound)
+		}
+		w.function(e, c)
+	case ast.ListKind:
+		for _, item := range e.AsList().Elements() {
+			w.visit(item, bound)
+		}
+	case ast.MapKind:
+		for _, en := range e.AsMap().Entries() {
+			w.visit(en.AsMapEntry().Key(), bound)
+			w.visit(en.AsMapEntry().Value(), bound)
+		}
+	case ast.StructKind:
+		w.fail(source.Errorf(w.e.Where(e.ID()), "expression", "A group of fields in braces does not belong in a condition.").
+			Hinting("Conditions compare measures, for example limb.knee_extension < deg(0)."))
+	case ast.ComprehensionKind:
+		c := e.AsComprehension()
+		w.visit(c.IterRange(), bound)
+		for _, v := range []string{c.IterVar(), c.IterVar2()} {
+			if isRoot(v) {
+				w.fail(source.Errorf(w.e.Where(e.ID()), "reserved", "%s can't be the name of a list's item here: it has a meaning of its own.", v).
+					Hinting("Choose another letter or word, for example x."))
+			}
+		}
+		in := append(append([]string(nil), bound...), c.IterVar(), c.IterVar2(), c.AccuVar())
+		w.visit(c.AccuInit(), bound)
+		w.visit(c.LoopCondition(), in)
+		w.visit(c.LoopStep(), in)
+		w.visit(c.Result(), in)
+	}
+}
+
+func isRoot(s string) bool {
+	switch s {
+	case "person", "limb", "other", "finding", "quantity", "recorded":
+		return true
+	}
+	return false
+}
+
+func (w *nameWalk) ident(e ast.Expr, bound []string) {
+	name := e.AsIdent()
+	if path, ok := strings.CutPrefix(name, "recorded."); ok {
+		w.read(e.ID(), path, true)
+		return
+	}
+	for _, b := range bound {
+		if b == name {
+			return
+		}
+	}
+	where := w.e.Where(e.ID())
+	if isRoot(name) {
+		w.fail(source.Errorf(where, "unknown_name", "%s alone says nothing.", name).
+			Hinting("A name follows it, for example %s.", w.example(name)))
+		return
+	}
+	hint := source.DidYouMean(name, w.paths, "Names begin with person., limb., other., finding. or quantity.")
+	if f := source.Nearest(name, w.funcs); len(f) > 0 && f[0] == name {
+		hint = name + " is a function: write " + name + "(...)."
+	} else if near := w.bare(name); near != "" {
+		hint = "Did you mean " + near + "?"
+	}
+	if w.isOption(name) {
+		hint = "A word to compare with stands in single quotes: '" + name + "'."
+	}
+	w.fail(source.Errorf(where, "unknown_name", "There is nothing called %s.", name).Hinting("%s", hint))
+}
+
+// bare finds the path that ends in just this name.
+func (w *nameWalk) bare(name string) string {
+	for _, p := range w.paths {
+		if strings.HasSuffix(p, "."+name) {
+			return p
+		}
+	}
+	return ""
+}
+
+// isOption reports whether any measure has this option.
+func (w *nameWalk) isOption(name string) bool {
+	for _, m := range w.vocab.Measures {
+		if contains(m.Options, name) {
+			return true
+		}
+	}
+	return false
+}
+
+// example gives the first name below a root.
+func (w *nameWalk) example(root string) string {
+	for _, p := range w.paths {
+		if strings.HasPrefix(p, root+".") {
+			return p
+		}
+	}
+	return root + ".name"
+}
+
+func (w *nameWalk) sel(e ast.Expr, bound []string) {
+	sel := e.AsSelect()
+	path, plain := dotted(e)
+	root, _, _ := strings.Cut(path, ".")
+	for _, b := range bound {
+		plain = plain && b != root
+	}
+	if sel.IsTestOnly() {
+		if inner, ok := dotted(sel.Operand()); ok {
+			w.fail(source.Errorf(w.e.Where(e.ID()), "unknown_function", "has(...) does not say whether something is recorded.").
+				Hinting("Write recorded(%s.%s).", inner, sel.FieldName()))
+			return
+		}
+	}
+	if plain && isRoot(root) && root != "recorded" {
+		w.read(e.ID(), path, false)
+		return
+	}
+	if plain && !contains(bound, root) {
+		w.fail(source.Errorf(w.e.Where(e.ID()), "unknown_name", "There is nothing called %s.", path).
+			Hinting("%s", source.DidYouMean(path, w.paths, "Names begin with person., limb., other., finding. or quantity.")))
+		return
+	}
+	w.visit(sel.Operand(), bound)
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}
+
+// read resolves a path below one of the roots and notes it as read.
+func (w *nameWalk) read(id int64, path string, recorded bool) {
+	where := w.e.Where(id)
+	ref, d := w.resolve(path, where)
+	if d != nil {
+		w.fail(*d)
+		return
+	}
+	ref.Recorded = recorded
+	if ref.Measure != nil && ref.Measure.Kind == vocab.Text && !recorded {
+		w.fail(source.Errorf(where, "text_measure", "%s is free text: it is shown, never tested.", path).
+			Hinting("Test a measure that has grades, options or a unit; recorded(%s) asks whether anything was written.", path))
+		return
+	}
+	key := path
+	if recorded {
+		key = "recorded " + path
+	}
+	if !w.seen[key] {
+		w.seen[key] = true
+		w.e.Reads = append(w.e.Reads, ref)
+	}
+}
+
+// resolve finds what a path such as limb.x or finding.part.x stands for.
+func (s *scope) resolve(path string, where source.Range) (Ref, *source.Diagnostic) {
+	ref := Ref{Path: path, Where: where}
+	root, name, _ := strings.Cut(path, ".")
+	failed := func(message, otherwise string) (Ref, *source.Diagnostic) {
+		d := source.Errorf(where, "unknown_name", "%s", message).Hinting("%s", s.nearest(path, otherwise))
+		return ref, &d
+	}
+	switch root {
+	case "finding", "quantity":
+		if f, ok := s.facts[path]; ok {
+			ref.Fact = f
+			return ref, nil
+		}
+		return failed("There is no "+root+" "+name+".", "Define it in a block "+root+" \""+name+"\" { ... }")
+	case "person", "limb", "other":
+	default:
+		return failed("There is nothing called "+path+".", "Names begin with person., limb., other., finding. or quantity.")
+	}
+	m := s.vocab.Measure(name)
+	if m == nil {
+		return failed("There is no measure "+path+".", "The vocabulary lists the measures: see crus form.")
+	}
+	if right := roots(m); root != right[0] && (len(right) < 2 || root != right[1]) {
+		d := source.Errorf(where, "unknown_name", "%s is recorded of the %s, not of the %s.", name, m.Of, bearer(root)).
+			Hinting("Write %s.%s.", right[0], name)
+		return ref, &d
+	}
+	ref.Measure, ref.Other = m, root == "other"
+	return ref, nil
+}
+
+func bearer(root string) string {
+	if root == "person" {
+		return "person"
+	}
+	return "limb"
+}
+
+// nearest makes the hint for a path: the nearest names under the same root come first.
+func (s *scope) nearest(path, otherwise string) string {
+	root, _, _ := strings.Cut(path, ".")
+	var same []string
+	for _, p := range s.paths {
+		if strings.HasPrefix(p, root+".") {
+			same = append(same, p)
+		}
+	}
+	if near := source.Nearest(path, same); len(near) > 0 {
+		return "Did you mean " + source.Or(near) + "?"
+	}
+	return source.DidYouMean(path, s.paths, otherwise)
+}
+
+// function checks that a function exists.
+func (w *nameWalk) function(e ast.Expr, c ast.CallExpr) {
+	name := c.FunctionName()
+	if w.env.HasFunction(name) { // operators too
+		return
+	}
+	where := w.e.Where(e.ID())
+	hint := source.DidYouMean(name, w.funcs, "The functions are listed in docs/language.md.")
+	switch strings.ToLower(name) {
+	case "and", "or", "not":
+		hint = "Write && for and, || for or, ! for not."
+	case "has":
+		hint = "Write recorded(limb.x) to ask whether x was recorded."
+	}
+	w.fail(source.Errorf(where, "unknown_function", "There is no function %s.", name).Hinting("%s", hint))
+}

@@ -1,0 +1,230 @@
+package source
+
+import (
+	"fmt"
+	"math"
+	"unicode/utf8"
+
+	"github.com/hashicorp/hcl/v2"
+	"github.com/hashicorp/hcl/v2/hclsyntax"
+	"github.com/zclconf/go-cty/cty"
+)
+
+// ReadHCL reads one file into a block without type or labels that holds everything in it.
+// Only values are read, no HCL expressions: a text, a number, true or false, a list, or a group of
+// fields. Nothing is returned when the file has an error.
+func ReadHCL(f *File) (*Block, Diagnostics) {
+	if ds := readable(f); ds.HasErrors() {
+		return nil, ds
+	}
+	tokens, lexed := hclsyntax.LexConfig(f.Src, f.Name, hcl.InitialPos)
+	if lexed.HasErrors() {
+		return nil, Diagnostics{fromHCL(f, lexed)}
+	}
+	if d, ok := scan(f, tokens); !ok {
+		return nil, Diagnostics{d}
+	}
+	parsed, diags := hclsyntax.ParseConfig(f.Src, f.Name, hcl.InitialPos)
+	if diags.HasErrors() {
+		return nil, Diagnostics{fromHCL(f, diags)}
+	}
+	r := &hclReader{file: f, tokens: tokens}
+	root := &Block{Where: Range{f, 0, 0}, End: Range{f, len(f.Src), len(f.Src)}}
+	r.body(root, parsed.Body.(*hclsyntax.Body))
+	if r.diags.HasErrors() {
+		return nil, r.diags
+	}
+	return root, r.diags
+}
+
+// readable refuses what is no text of a sensible size.
+func readable(f *File) Diagnostics {
+	if len(f.Src) > MaxFileSize {
+		return Diagnostics{Errorf(Range{File: f}, "too_large", "The file has %d bytes; more than %d are not read.", len(f.Src), MaxFileSize).
+			Hinting("Divide it into several files: all .hcl files of the folder are read as one.")}
+	}
+	if !utf8.Valid(f.Src) {
+		at := 0
+		for at < len(f.Src) {
+			c, n := utf8.DecodeRune(f.Src[at:])
+			if c == utf8.RuneError && n == 1 {
+				break
+			}
+			at += n
+		}
+		return Diagnostics{Errorf(Range{f, at, at + 1}, "not_utf8", "The file is not UTF-8 text.").
+			Hinting("Save it again with the encoding UTF-8.")}
+	}
+	return nil
+}
+
+// fromHCL keeps the first error of the HCL parser: the later ones of a file follow from it.
+func fromHCL(f *File, diags hcl.Diagnostics) Diagnostic {
+	for _, d := range diags {
+		if d.Severity != hcl.DiagError {
+			continue
+		}
+		where := Range{f, 0, 0}
+		if d.Subject != nil {
+			where = Range{f, d.Subject.Start.Byte, d.Subject.End.Byte}
+		}
+		message, hint := plainHCL(d)
+		return Errorf(where, "syntax", "%s", message).Hinting("%s", hint)
+	}
+	return Errorf(Range{f, 0, 0}, "syntax", "The file could not be read.")
+}
+
+// plainHCL rewords the parser's commonest errors for a reader who does not know HCL.
+func plainHCL(d *hcl.Diagnostic) (message, hint string) {
+	switch d.Summary {
+	case "Unterminated template string", "Invalid multi-line string":
+		return "A quoted text is not closed on its line.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
+	case "Missing newline after argument":
+		return "Something stands behind the value on this line.", `One name = value a line. A quote inside a quoted text is written \"; in a condition use single quotes: limb.malleolar_skin == 'broken'.`
+	case "Invalid escape sequence":
+		return "A backslash stands before a character that it does not go with.", `Write \\ for a backslash, or put the text between <<-EOT and EOT, where backslashes are plain.`
+	case "Attribute redefined":
+		return "The same name is set twice in this block.", "Keep one of the two lines."
+	case "Unclosed configuration block":
+		return "This block has no closing brace.", "Write } on a line of its own where the block ends."
+	case "Unterminated template", "Unterminated heredoc":
+		return "A long text between <<EOT and EOT is not closed.", "Write EOT on a line of its own where the text ends."
+	case "Invalid block definition", "Invalid argument name":
+		return "A block begins with its kind, its name in quotes, and { on the same line.", `For example: rule "raise_trimline" {`
+	case "Argument or block definition required":
+		return "A name = value line or a block is expected here.", `For example: title = "..." or rule "name" {`
+	case "Unclosed tuple", "Missing item separator":
+		return "A list is not closed, or a comma is missing between its items.", `For example: ["first", "second"]`
+	}
+	return fmt.Sprintf("%s.", trimDot(d.Summary)), d.Detail
+}
+
+func trimDot(s string) string {
+	for len(s) > 0 && s[len(s)-1] == '.' {
+		s = s[:len(s)-1]
+	}
+	return s
+}
+
+type hclReader struct {
+	file   *File
+	tokens hclsyntax.Tokens
+	diags  Diagnostics
+}
+
+func (r *hclReader) at(h hcl.Range) Range { return Range{r.file, h.Start.Byte, h.End.Byte} }
+
+func (r *hclReader) body(into *Block, body *hclsyntax.Body) {
+	for _, a := range ordered(body) {
+		if v, ok := r.value(a.Expr); ok {
+			into.Attrs = append(into.Attrs, Field{Name: a.Name, NameWhere: r.at(a.NameRange), Value: v})
+		}
+	}
+	for _, b := range body.Blocks {
+		block := &Block{Type: b.Type, Where: r.at(b.DefRange()), End: r.at(b.CloseBraceRange)}
+		for i, label := range b.Labels {
+			block.Labels = append(block.Labels, Label{label, r.at(b.LabelRanges[i])})
+		}
+		r.body(block, b.Body)
+		into.Blocks = append(into.Blocks, block)
+	}
+}
+
+// ordered gives the attributes in the order they were written; HCL keeps them in a map.
+func ordered(body *hclsyntax.Body) []*hclsyntax.Attribute {
+	out := make([]*hclsyntax.Attribute, 0, len(body.Attributes))
+	for _, a := range body.Attributes {
+		out = append(out, a)
+	}
+	for i := 1; i < len(out); i++ {
+		for j := i; j > 0 && out[j].SrcRange.Start.Byte < out[j-1].SrcRange.Start.Byte; j-- {
+			out[j], out[j-1] = out[j-1], out[j]
+		}
+	}
+	return out
+}
+
+func (r *hclReader) fail(e hclsyntax.Expression, message, hint string) (Value, bool) {
+	r.diags = append(r.diags, Errorf(r.at(e.Range()), "value", "%s", message).Hinting("%s", hint))
+	return Value{}, false
+}
+
+func (r *hclReader) value(e hclsyntax.Expression) (Value, bool) {
+	v := Value{Where: r.at(e.Range())}
+	switch e := e.(type) {
+	case *hclsyntax.TemplateExpr, *hclsyntax.TemplateWrapExpr:
+		text, err := r.text(v.Where)
+		if err != "" {
+			return r.fail(e, err, "Check the escapes in the text.")
+		}
+		v.Kind, v.Text = TextKind, text
+		if len(text.At) > 0 {
+			return v, true
+		}
+	case *hclsyntax.LiteralValueExpr:
+		switch {
+		case e.Val.IsNull():
+			v.Kind = NullKind
+			return v, true
+		case e.Val.Type() == cty.Bool:
+			v.Kind, v.Bool = BoolKind, e.Val.True()
+			return v, true
+		case e.Val.Type() == cty.Number:
+			return r.number(e, v, e.Val, 1)
+		}
+	case *hclsyntax.UnaryOpExpr:
+		if lit, ok := e.Val.(*hclsyntax.LiteralValueExpr); ok && e.Op == hclsyntax.OpNegate && lit.Val.Type() == cty.Number {
+			return r.number(e, v, lit.Val, -1)
+		}
+	case *hclsyntax.TupleConsExpr:
+		v.Kind = ListKind
+		for _, item := range e.Exprs {
+			iv, ok := r.value(item)
+			if !ok {
+				return v, false
+			}
+			v.Items = append(v.Items, iv)
+		}
+		return v, true
+	case *hclsyntax.ObjectConsExpr:
+		return r.object(e, v)
+	case *hclsyntax.ScopeTraversalExpr:
+		return r.fail(e, fmt.Sprintf("The value %s is not in quotes.", v.Where.Text()), fmt.Sprintf("Write %q.", v.Where.Text()))
+	}
+	return r.fail(e, "A value is expected here: a text in quotes, a number, true or false, or a list.", "Conditions and formulas are texts in quotes too.")
+}
+
+func (r *hclReader) number(e hclsyntax.Expression, v Value, n cty.Value, sign float64) (Value, bool) {
+	number, _ := n.AsBigFloat().Float64()
+	if math.IsInf(number, 0) {
+		return r.fail(e, "This number is too large.", "Write the value in another unit, or correct it.")
+	}
+	v.Kind, v.Number = NumberKind, sign*number
+	return v, true
+}
+
+func (r *hclReader) object(e *hclsyntax.ObjectConsExpr, v Value) (Value, bool) {
+	v.Kind = ObjectKind
+	for _, item := range e.Items {
+		name := hcl.ExprAsKeyword(item.KeyExpr)
+		where := r.at(item.KeyExpr.Range())
+		if name == "" {
+			key, diags := item.KeyExpr.Value(nil)
+			if diags.HasErrors() || key.IsNull() || key.Type() != cty.String {
+				return r.fail(e, "A field's name is a word or a text in quotes.", `For example: { shell_side = "anterior" }`)
+			}
+			name = key.AsString()
+		}
+		fv, ok := r.value(item.ValueExpr)
+		if !ok {
+			return v, false
+		}
+		if first, twice := v.Field(name); twice {
+			r.diags = append(r.diags, Errorf(where, "duplicate", "%s is set twice.", name).
+				Hinting("Keep one of the two.").With("The first one is here.", first.NameWhere))
+			return v, false
+		}
+		v.Fields = append(v.Fields, Field{Name: name, NameWhere: where, Value: fv})
+	}
+	return v, true
+}

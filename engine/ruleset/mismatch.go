@@ -122,13 +122,19 @@ func (s *scope) likeWithLike(e *Expr, node ast.Expr, types []string, sign string
 		if typ := s.types[t]; typ != nil {
 			other := types[1-i]
 			if d, ok := clinical.DimensionOf(typ); ok && (other == "int" || other == "double") && sign != "*" && sign != "/" {
-				written := "5"
+				written, unit := "5", d.Base()
 				if node != nil && node.Kind() == ast.CallKind && len(node.AsCall().Args()) == 2 {
-					if w := e.Written(node.AsCall().Args()[1-i].ID()); w != "" {
+					args := node.AsCall().Args()
+					if w := e.Written(args[1-i].ID()); w != "" {
 						written = w
 					}
+					if path, ok := dotted(args[i]); ok { // the unit that the measure is recorded in
+						if ref, d := s.resolve(path, source.Range{}); d == nil && ref.Measure != nil {
+							unit = ref.Measure.Unit
+						}
+					}
 				}
-				return "Write its unit: " + clinical.LiteralFor(d.Base()) + "(" + written + ")."
+				return "Write its unit: " + clinical.LiteralFor(unit) + "(" + written + ")."
 			}
 		}
 		for _, sc := range s.vocab.Scales {

@@ -15,7 +15,7 @@ import (
 func (l Library) read(f folder, want string) (*Ruleset, source.Diagnostics) {
 	r := &reader{lib: l, rs: &Ruleset{}, facts: map[string]*Fact{}, rules: map[string]*Rule{}, cautions: map[string]*Caution{}, parts: map[string]*Part{}}
 	part := r.part(f, want, nil, source.Range{})
-	if part == nil || r.diags.HasErrors() {
+	if part == nil {
 		return nil, r.diags.Sorted()
 	}
 	r.order()

@@ -81,6 +81,8 @@ func plainHCL(d *hcl.Diagnostic) (message, hint string) {
 		return "A quoted text is not closed on its line.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
 	case "Missing newline after argument":
 		return "Something stands behind the value on this line.", `One name = value a line. A quote inside a quoted text is written \"; in a condition use single quotes: limb.malleolar_skin == 'broken'.`
+	case "Invalid single-argument block definition":
+		return "A block that begins with a value on its first line must end on that line.", "Begin a new line behind the {."
 	case "Invalid escape sequence":
 		return "A backslash stands before a character that it does not go with.", `Write \\ for a backslash, or put the text between <<-EOT and EOT, where backslashes are plain.`
 	case "Attribute redefined":

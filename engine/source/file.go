@@ -24,6 +24,7 @@ type File struct {
 	Name  string
 	Src   []byte
 	lines []int // byte offset of each line's first byte
+	above int   // lines of the whole text before Src, where Src is only a part
 }
 
 // NewFile keeps src under name.
@@ -37,16 +38,25 @@ func NewFile(name string, src []byte) *File {
 	return f
 }
 
+// NewPart keeps a part of a longer text, such as one line of a stream; above is how many lines stand
+// before it.
+func NewPart(name string, src []byte, above int) *File {
+	f := NewFile(name, src)
+	f.above = above
+	return f
+}
+
 // Position gives the line and column, both from 1, of a byte offset. Columns count characters
 // (Unicode code points), as editors do.
 func (f *File) Position(offset int) (line, column int) {
 	offset = min(max(offset, 0), len(f.Src))
 	line = sort.SearchInts(f.lines, offset+1)
-	return line, utf8.RuneCount(f.Src[f.lines[line-1]:offset]) + 1
+	return line + f.above, utf8.RuneCount(f.Src[f.lines[line-1]:offset]) + 1
 }
 
 // Line gives the text of a line counted from 1, without its line end.
 func (f *File) Line(n int) string {
+	n -= f.above
 	if n < 1 || n > len(f.lines) {
 		return ""
 	}

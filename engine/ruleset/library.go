@@ -24,6 +24,8 @@ type folder struct {
 	fsys fs.FS
 	dir  string // within fsys
 	show string // how its path is shown
+
+	embedded bool // came with the program
 }
 
 func osFolder(p string) folder {
@@ -31,12 +33,13 @@ func osFolder(p string) folder {
 	if err != nil {
 		abs = p
 	}
-	return folder{os.DirFS(filepath.Dir(abs)), filepath.Base(abs), filepath.ToSlash(filepath.Clean(p))}
+	return folder{fsys: os.DirFS(filepath.Dir(abs)), dir: filepath.Base(abs), show: filepath.ToSlash(filepath.Clean(p))}
 }
 
 // beside gives the folder called name next to f.
 func (f folder) beside(name string) folder {
-	return folder{f.fsys, path.Join(path.Dir(f.dir), name), path.Join(path.Dir(f.show), name)}
+	f.dir, f.show = path.Join(path.Dir(f.dir), name), path.Join(path.Dir(f.show), name)
+	return f
 }
 
 func (f folder) exists() bool {
@@ -112,7 +115,7 @@ func (l Library) find(near folder, name string) (folder, string, bool) {
 		tries = append(tries, osFolder(filepath.Join(d, name)))
 	}
 	if l.Embedded != nil {
-		tries = append(tries, folder{l.Embedded, name, path.Join("rulesets", name)})
+		tries = append(tries, folder{fsys: l.Embedded, dir: name, show: path.Join("rulesets", name), embedded: true})
 	}
 	for _, f := range tries {
 		if f.exists() {

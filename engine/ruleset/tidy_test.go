@@ -15,7 +15,7 @@ import (
 	"crus/engine/source"
 )
 
-var updateTidy = flag.Bool("update-tidy", false, "write the golden files of TestTidyGolden anew")
+var update = flag.Bool("update", false, "write the golden files anew")
 
 // Each testdata/tidy/NAME.hcl is laid out as NAME.golden.
 func TestTidyGolden(t *testing.T) {
@@ -34,7 +34,7 @@ func TestTidyGolden(t *testing.T) {
 				t.Fatal(diags)
 			}
 			golden := strings.TrimSuffix(in, ".hcl") + ".golden"
-			if *updateTidy {
+			if *update {
 				if err := os.WriteFile(golden, got, 0o644); err != nil {
 					t.Fatal(err)
 				}

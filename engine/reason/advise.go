@@ -1,0 +1,214 @@
+package reason
+
+import (
+	"sort"
+	"time"
+
+	"crus/engine/assess"
+	"crus/engine/ruleset"
+	"crus/engine/vocab"
+)
+
+// Advise carries the ruleset out on an assessment of its vocabulary. today is only used to say
+// whether the ruleset's review date has passed. The same ruleset, assessment and day give the same
+// outcome, to the byte of its JSON.
+func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
+	o := &Outcome{Format: Format, Ruleset: version(e.rs.Header, e.rs.Digest), Applies: "yes",
+		Vocabulary: Version{Name: e.rs.Vocabulary.Name, Title: e.rs.Vocabulary.Title, Version: e.rs.Vocabulary.Version, Digest: e.rs.Vocabulary.Digest},
+		Assessment: About{ID: a.ID, Date: a.Date, Assessor: a.Assessor, DeviceFor: []string{}}}
+	for _, p := range e.rs.Parts {
+		if !p.Root {
+			o.BuildsOn = append(o.BuildsOn, version(p.Header, p.Digest))
+		}
+	}
+	for _, s := range a.DeviceFor {
+		o.Assessment.DeviceFor = append(o.Assessment.DeviceFor, string(s))
+	}
+	o.Notices = e.notices(today)
+	person := newFrame(e.layout, a, "")
+	var waiting []string
+	if p := e.applies[e.rs.Parts[len(e.rs.Parts)-1]]; p != nil {
+		v, step := p.show(person)
+		o.Scope = &Trace{Place: p.expr.Text.All().String(), When: step}
+		switch truthOf(v) {
+		case no:
+			o.Applies = "no"
+			return o
+		case unknown:
+			o.Applies = "unknown"
+			slots := map[int]bool{}
+			waits(v, slots)
+			waiting = e.layout.paths(slots)
+		}
+	}
+	r := &run{e: e, a: a, completer: newCompleter(e, a)}
+	r.person = e.work(person, nil)
+	for _, side := range []assess.Side{assess.Left, assess.Right} {
+		for _, s := range a.DeviceFor {
+			if s == side {
+				r.limbs = append(r.limbs, e.work(newFrame(e.layout, a, side), r.person))
+			}
+		}
+	}
+	o.Person = r.result(r.person, vocab.Person)
+	o.Limbs = map[string]*Result{}
+	for _, s := range r.limbs {
+		o.Limbs[s.side] = r.result(s, vocab.Limb)
+	}
+	if o.Applies == "unknown" {
+		o.doubt(waiting)
+	}
+	return o
+}
+
+func version(h ruleset.Header, digest string) Version {
+	return Version{Name: h.Name, Title: h.Title, Version: h.Version, Status: h.Status, Digest: digest}
+}
+
+// run is one assessment being advised on.
+type run struct {
+	e *Engine
+	a *assess.Assessment
+	*completer
+	person *scope
+	limbs  []*scope
+}
+
+// result gathers what one scope gives.
+func (r *run) result(s *scope, of vocab.Of) *Result {
+	limb := of == vocab.Limb
+	out := &Result{Choices: map[string]*Choice{}, Cautions: []*Caution{}, Findings: map[string]*bool{}, Quantities: map[string]*Measured{},
+		Rules: map[string]*Rule{}, Missing: []*Missing{}, Traces: map[string]*Trace{}}
+	m := newMissing(r, s.side)
+	for _, c := range r.e.rs.Vocabulary.Choices {
+		if (c.Of == vocab.Limb) == limb {
+			out.Choices[c.Name] = r.choice(s, c, m)
+		}
+	}
+	for i, x := range r.e.facts {
+		if x.Limb != limb {
+			continue
+		}
+		out.Traces[x.Path()] = s.facts[i]
+		if x.Quantity == nil {
+			out.Findings[x.Name] = known(s.values[x.slot])
+		} else {
+			out.Quantities[x.Name] = measured(s.values[x.slot], *x.Quantity)
+		}
+	}
+	for i, x := range r.e.rules {
+		if x.Limb != limb {
+			continue
+		}
+		for j, a := range x.advise {
+			s.traces[i].Advises[j].Did = r.did(s, x, a, out)
+		}
+		out.Rules[x.Name] = &Rule{State: s.state[i], WaitsFor: orEmpty(s.waits[i]), SetAsideBy: orEmpty(s.aside[i]), Strength: string(x.Strength),
+			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: s.traces[i].Because, Trace: s.traces[i]}
+	}
+	for i, x := range r.e.cautions {
+		if x.Limb == limb {
+			r.caution(s, i, x, out, m)
+		}
+	}
+	sortCautions(out.Cautions)
+	out.Missing = m.list()
+	out.Immaterial = m.immaterial(s)
+	return out
+}
+
+func orEmpty(s []string) []string {
+	if s == nil {
+		return []string{}
+	}
+	return s
+}
+
+// caution adds a caution that fired or waits; the trace of one that did not is kept aside.
+func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
+	w := s.cautions[i]
+	c := &Caution{Name: x.Name, Level: x.Level, Says: s.fill(x.Part, x.Says), Act: s.fill(x.Part, x.Act), Basis: x.Basis,
+		Cites: orEmpty(x.Cites), WaitsFor: orEmpty(w.waits), Trace: w.trace}
+	if t := r.cautionTable(x, s.frame, w.truth); t != nil {
+		q := &question{c: r.completer, base: cautionVerdict(w.truth)}
+		in := &instance{frame: s.frame, own: w.truth, table: t}
+		q.instances = []*instance{in}
+		q.answer = func(cell []int) verdict {
+			if in.table == nil {
+				return cautionVerdict(in.own)
+			}
+			if !in.table.whole {
+				return cautionVerdict(unknown)
+			}
+			return cautionVerdict(in.table.truth[in.table.at(cell)])
+		}
+		found := q.explore()
+		if w.truth == unknown {
+			w.truth, found = settledCaution(w.truth, found)
+		}
+		c.Provisional, c.Explored = found.provisional, found.explored
+		c.CouldBecome = r.could(found, s.side, func(v verdict) (string, any) { return v.status, nil })
+		m.note("caution."+x.Name, found)
+	}
+	switch w.truth {
+	case yes:
+		c.State = Fired
+	case unknown:
+		c.State = Pending
+		c.Provisional = true
+	default:
+		out.Traces["caution."+x.Name] = w.trace
+		return
+	}
+	out.Cautions = append(out.Cautions, c)
+}
+
+func cautionVerdict(t truth) verdict {
+	return verdict{status: [...]string{no: DidNotFire, unknown: Pending, yes: Fired}[t]}
+}
+
+// settledCaution sees whether every completion of an unknown caution comes out alike: then it
+// stands although data are missing.
+func settledCaution(t truth, found answers) (truth, answers) {
+	if len(found.could) != 1 || found.explored == nil || !found.explored.Complete || len(found.could[0].when) != 0 {
+		return t, found
+	}
+	switch found.could[0].status {
+	case Fired:
+		return yes, answers{}
+	case DidNotFire:
+		return no, answers{}
+	}
+	return t, found
+}
+
+func sortCautions(cs []*Caution) {
+	rank := map[string]int{"contraindication": 0, "precaution": 1, "note": 2}
+	sort.SliceStable(cs, func(i, j int) bool {
+		if rank[cs[i].Level] != rank[cs[j].Level] {
+			return rank[cs[i].Level] < rank[cs[j].Level]
+		}
+		if cs[i].State != cs[j].State {
+			return cs[i].State == Fired
+		}
+		return cs[i].Name < cs[j].Name
+	})
+}
+
+// doubt marks everything provisional, because it is not known whether the ruleset applies at all.
+func (o *Outcome) doubt(waiting []string) {
+	results := []*Result{o.Person}
+	for _, r := range o.Limbs {
+		results = append(results, r)
+	}
+	for _, r := range results {
+		for _, c := range r.Choices {
+			c.Provisional = true
+		}
+		for _, c := range r.Cautions {
+			c.Provisional = true
+		}
+	}
+	o.WaitsFor = waiting
+	o.Notices = append(o.Notices, "It is not known whether this ruleset applies to the person, so everything here is provisional. It waits for: "+list(waiting, "and")+".")
+}

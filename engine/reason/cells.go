@@ -1,0 +1,282 @@
+package reason
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"sort"
+	"strings"
+
+	"github.com/google/cel-go/common/types"
+	"github.com/google/cel-go/common/types/ref"
+
+	"crus/engine/clinical"
+	"crus/engine/vocab"
+)
+
+// cells are the parts of a measure's plausible range within which every condition behaves the
+// same, in order, each with a value from it. inexact: conditions also look at the measure in ways
+// that constants don't show (a formula, a comparison with another measure), so the values are
+// samples and something between them can have been missed.
+type cells struct {
+	values  []ref.Val
+	inexact bool
+	ordered bool // neighbouring cells can be named together
+	show    func(from, to int) string
+}
+
+// maxSingles is how many integers are tried one by one.
+const maxSingles = 40
+
+func cellsOf(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
+	if u == nil {
+		u = &usage{}
+	}
+	switch m.Kind {
+	case vocab.YesNo:
+		return cells{values: []ref.Val{types.False, types.True}, show: func(from, to int) string {
+			return [...]string{"no", "yes"}[from]
+		}}
+	case vocab.Option:
+		return optionCells(m, u)
+	case vocab.Grade:
+		return gradeCells(m, u)
+	case vocab.Count:
+		return countCells(m, u)
+	case vocab.Date:
+		return dateCells(u, asOf)
+	}
+	return quantityCells(m, u)
+}
+
+func optionCells(m *vocab.Measure, u *usage) cells {
+	mentioned := map[string]bool{}
+	for _, v := range u.cuts {
+		if s, ok := v.(types.String); ok {
+			mentioned[string(s)] = true
+		}
+	}
+	var labels []string
+	var rest []string
+	out := cells{}
+	for _, o := range m.Options {
+		if mentioned[o] || u.other {
+			out.values = append(out.values, types.String(o))
+			labels = append(labels, words(o))
+		} else {
+			rest = append(rest, o)
+		}
+	}
+	if len(rest) > 0 {
+		out.values = append(out.values, types.String(rest[0]))
+		plain := make([]string, len(rest))
+		for i, r := range rest {
+			plain[i] = words(r)
+		}
+		labels = append(labels, list(plain, "or"))
+	}
+	out.show = func(from, to int) string { return labels[from] }
+	return out
+}
+
+// line cuts a range of numbers at some points: the cells are the open stretches between them and
+// the points themselves.
+type line struct {
+	lo, hi []float64 // of each cell; equal for a point
+}
+
+func cutLine(lo, hi float64, cuts []float64) line {
+	sort.Float64s(cuts)
+	var l line
+	add := func(a, b float64) { l.lo, l.hi = append(l.lo, a), append(l.hi, b) }
+	at := lo
+	open := false // whether at itself is already a cell
+	for i, c := range cuts {
+		if c < lo || c > hi || i > 0 && c == cuts[i-1] {
+			continue
+		}
+		if c > at {
+			add(at, c)
+		}
+		add(c, c)
+		at, open = c, true
+	}
+	if at < hi || !open {
+		add(at, hi)
+	}
+	return l
+}
+
+// span names the cells from to to of a line.
+func (l line) span(from, to int, show func(float64) string) string {
+	first, last := from == 0, to == len(l.lo)-1
+	a, b := l.lo[from], l.hi[to]
+	point := func(i int) bool { return l.lo[i] == l.hi[i] }
+	switch {
+	case first && last:
+		return "any value"
+	case from == to && point(from):
+		return show(a)
+	case first && point(to):
+		return show(b) + " or less"
+	case first:
+		return "less than " + show(b)
+	case last && point(from):
+		return show(a) + " or more"
+	case last:
+		return "more than " + show(a)
+	}
+	low, high := "more than "+show(a), "less than "+show(b)
+	switch {
+	case point(from) && point(to):
+		return "from " + show(a) + " to " + show(b)
+	case point(from):
+		return "from " + show(a) + " to less than " + show(b)
+	case point(to):
+		return low + " and up to " + show(b)
+	}
+	return low + " and " + high
+}
+
+func quantityCells(m *vocab.Measure, u *usage) cells {
+	var cuts []float64
+	for _, v := range u.cuts {
+		if at, ok := number(v, m.Unit); ok {
+			cuts = append(cuts, at)
+		}
+	}
+	l := cutLine(m.Plausible.Lo, m.Plausible.Hi, cuts)
+	if u.other {
+		return sampleCells(m, l)
+	}
+	out := cells{ordered: true}
+	for i := range l.lo {
+		q, _ := clinical.NewQuantity(tidy((l.lo[i]+l.hi[i])/2), m.Unit)
+		out.values = append(out.values, q)
+	}
+	out.show = func(from, to int) string {
+		return l.span(from, to, func(x float64) string {
+			q, _ := clinical.NewQuantity(x, m.Unit)
+			return q.String()
+		})
+	}
+	return out
+}
+
+// sampleCells gives single values where cells are not known: those that the constants suggest and a
+// grid over the plausible range. They stand for themselves only, and are named so.
+func sampleCells(m *vocab.Measure, l line) cells {
+	at := []float64{}
+	for i := range l.lo {
+		at = append(at, tidy((l.lo[i]+l.hi[i])/2))
+	}
+	const steps = 8
+	for i := 0; i <= steps; i++ {
+		at = append(at, tidy(m.Plausible.Lo+(m.Plausible.Hi-m.Plausible.Lo)*float64(i)/steps))
+	}
+	sort.Float64s(at)
+	out := cells{inexact: true}
+	for _, x := range slices.Compact(at) {
+		q, _ := clinical.NewQuantity(x, m.Unit)
+		out.values = append(out.values, q)
+	}
+	out.show = func(from, to int) string { return Value{out.values[from]}.String() + ", for example" }
+	return out
+}
+
+func gradeCells(m *vocab.Measure, u *usage) cells {
+	n := len(m.Scale.Grades)
+	var cuts []int
+	for _, v := range u.cuts {
+		if g, ok := v.(clinical.Grade); ok {
+			cuts = append(cuts, g.Rank)
+		}
+	}
+	return stepCells(0, n-1, cuts, u.other, func(i int) ref.Val { g, _ := m.Scale.At(i); return g },
+		func(i int) string { return m.Scale.Grades[i] })
+}
+
+func countCells(m *vocab.Measure, u *usage) cells {
+	var cuts []int
+	for _, v := range u.cuts {
+		if i, ok := v.(types.Int); ok {
+			cuts = append(cuts, int(i))
+		}
+	}
+	lo, hi := int(math.Ceil(m.Plausible.Lo)), int(math.Floor(m.Plausible.Hi))
+	single := u.other && hi-lo <= maxSingles
+	if u.other && !single {
+		const steps = 8
+		for i := 0; i <= steps; i++ {
+			cuts = append(cuts, lo+(hi-lo)*i/steps)
+		}
+	}
+	c := stepCells(lo, hi, cuts, single, func(i int) ref.Val { return types.Int(i) }, func(i int) string { return trimNumber(float64(i)) })
+	if u.other && !single {
+		c.inexact, c.ordered = true, false
+		c.show = func(from, to int) string { return Value{c.values[from]}.String() + ", for example" }
+	}
+	return c
+}
+
+// stepCells cuts a range of whole steps: each cut is a cell, and so is each stretch between two.
+func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, label func(int) string) cells {
+	is := map[int]bool{}
+	for _, c := range cuts {
+		is[c] = true
+	}
+	var from, to []int
+	for i := lo; i <= hi; i++ {
+		last := len(to) - 1
+		if last >= 0 && !single && !is[i] && !is[i-1] {
+			to[last] = i
+			continue
+		}
+		from, to = append(from, i), append(to, i)
+	}
+	out := cells{ordered: true}
+	for i := range from {
+		out.values = append(out.values, value(from[i]))
+	}
+	out.show = func(a, b int) string {
+		x, y := from[a], to[b]
+		switch {
+		case x == lo && y == hi:
+			return "any value"
+		case x == y:
+			return label(x)
+		case x == lo:
+			return label(y) + " or less"
+		case y == hi:
+			return label(x) + " or more"
+		}
+		return label(x) + " to " + label(y)
+	}
+	return out
+}
+
+// dateCells cuts the time up to the assessment, in days; since() is all that looks at a date.
+func dateCells(u *usage, asOf *clinical.Date) cells {
+	if asOf == nil {
+		return cells{inexact: true, values: nil}
+	}
+	const longest = 120 * 365.25
+	day, _ := clinical.UnitByCode("d")
+	var cuts []float64
+	for _, v := range u.cuts {
+		if at, ok := number(v, day); ok {
+			cuts = append(cuts, at)
+		}
+	}
+	l := cutLine(0, longest, cuts)
+	out := cells{inexact: u.other, ordered: true}
+	for i := range l.lo {
+		days := int(math.Round((l.lo[i] + l.hi[i]) / 2))
+		out.values = append(out.values, asOf.Before(days).AsOf(*asOf))
+	}
+	out.show = func(from, to int) string {
+		s := l.span(from, to, func(x float64) string { return fmt.Sprintf("%s days", trimNumber(x)) })
+		return strings.TrimSpace(s + " before the assessment")
+	}
+	return out
+}

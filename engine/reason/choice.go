@@ -1,0 +1,313 @@
+package reason
+
+import (
+	"fmt"
+	"math/bits"
+	"sort"
+
+	"crus/engine/ruleset"
+	"crus/engine/vocab"
+)
+
+// decideChoice gives the verdict on a choice from what the rules in force say of it.
+func (e *Engine) decideChoice(c *vocab.Choice, effects []effect) verdict {
+	if c.Numeric() {
+		return e.decideNumber(c, effects)
+	}
+	return e.decideOptions(c, effects)
+}
+
+// choice works out one choice: its verdict, every option's or number's part in it, and what
+// completing the assessment could change.
+func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
+	scopes := []*scope{s}
+	if c.Of == vocab.Person {
+		scopes = r.limbs
+		if len(scopes) == 0 {
+			scopes = []*scope{r.person}
+		}
+	}
+	effects := pooled(scopes, c.Name)
+	v := r.e.decideChoice(c, effects)
+	out := &Choice{Status: v.status, Value: value(c, v)}
+	if c.Numeric() {
+		r.numbers(c, v, effects, out)
+	} else {
+		r.options(c, v, effects, out)
+	}
+	if o := r.e.open[c]; o != nil && (v.status == LeftToClinician || v.status == IsOpen) {
+		out.Because = s.fill(o.Part, o.Because)
+		for _, t := range o.Consider {
+			out.Consider = append(out.Consider, s.fill(o.Part, t))
+		}
+	}
+	found := r.question(scopes, c, v).explore()
+	out.Provisional, out.Explored = found.provisional, found.explored
+	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
+	m.note(c.Name, found)
+	return out
+}
+
+// pooled gathers the effects on a choice; what a rule says alike on both limbs counts once.
+func pooled(scopes []*scope, choice string) []effect {
+	var out []effect
+	once := map[*advice]bool{}
+	for _, s := range scopes {
+		for _, f := range s.effects(choice) {
+			if f.formula == nil && once[f.advice] {
+				continue
+			}
+			once[f.advice] = true
+			out = append(out, f)
+		}
+	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].rule.index < out[j].rule.index })
+	return out
+}
+
+// question gathers every rule that bears on a choice: those that advise on it, and those that
+// could set these aside.
+func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question {
+	q := &question{c: r.completer, base: base}
+	var order []int
+	for _, s := range scopes {
+		bears := make([]bool, len(r.e.rules))
+		for _, x := range r.e.rules {
+			for _, a := range x.advise {
+				bears[x.index] = bears[x.index] || a.Choice == c
+			}
+		}
+		down := topDown(r.e.rules)
+		for i := len(down) - 1; i >= 0; i-- { // from the bottom up: whatever bears makes its overriders bear
+			if bears[down[i]] {
+				for _, o := range r.e.rules[down[i]].overriders {
+					bears[o] = true
+				}
+			}
+		}
+		for _, i := range down {
+			if !bears[i] {
+				continue
+			}
+			x := r.e.rules[i]
+			in := &instance{rule: x, frame: s.frame, own: s.own[i], table: r.ruleTable(x, s.frame, s.own[i])}
+			for _, a := range x.advise {
+				if a.Choice != c {
+					continue
+				}
+				f := s.forms[a]
+				if a.formula != nil {
+					f.table = r.formulaTable(a, s.frame)
+				}
+				in.forms = append(in.forms, f)
+			}
+			order = append(order, len(q.instances))
+			q.instances = append(q.instances, in)
+		}
+	}
+	q.answer = q.decide(c, order)
+	return q
+}
+
+// value gives the value of a verdict: an option, a number, or nil.
+func value(c *vocab.Choice, v verdict) any {
+	if v.status != Settled && v.status != Default {
+		return nil
+	}
+	if c.Numeric() {
+		return v.lo
+	}
+	return c.Options[bits.TrailingZeros64(v.mask)]
+}
+
+// describeValue gives what a possible verdict would be: the value, the level options, or the range.
+func describeValue(c *vocab.Choice, v verdict) any {
+	if v.status != IsOpen {
+		return value(c, v)
+	}
+	if c.Numeric() {
+		return [2]float64{v.lo, v.hi}
+	}
+	return named(c, v.mask)
+}
+
+func named(c *vocab.Choice, mask uint64) []string {
+	out := []string{}
+	for i, o := range c.Options {
+		if mask>>i&1 == 1 {
+			out = append(out, o)
+		}
+	}
+	return out
+}
+
+// options says of every option why it was or was not picked.
+func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice) {
+	if v.status == IsOpen {
+		out.Among = named(c, v.mask)
+	}
+	if v.status == Conflict {
+		out.Conflict = conflictOptions(c, effects)
+	}
+	weights := weigh(c, effects)
+	best := weight{}
+	for i := range c.Options {
+		if v.mask>>i&1 == 1 {
+			best = weights[i]
+		}
+	}
+	for i, name := range c.Options {
+		o := Option{Option: name, By: []string{}}
+		var removed, favoured []string
+		for _, f := range effects {
+			if removes(f.Advice)>>i&1 == 1 {
+				removed = addName(removed, f.rule.Name)
+			}
+			if favours(f.Advice)>>i&1 == 1 {
+				favoured = addName(favoured, f.rule.Name)
+			}
+		}
+		picked := v.mask>>i&1 == 1
+		switch {
+		case removed != nil:
+			o.State, o.By, o.Favoured = Removed, removed, favoured
+			o.Why = "Removed by " + list(removed, "and") + "."
+			if favoured != nil {
+				o.Why = fmt.Sprintf("Favoured by %s, but removed by %s.", list(favoured, "and"), list(removed, "and"))
+			}
+		case picked && v.status == IsOpen:
+			o.State, o.By = Level, orEmpty(favoured)
+			o.Why = "Level with the others: " + favourWords(weights[i], favoured) + "."
+		case picked:
+			o.State, o.By = Picked, orEmpty(favoured)
+			o.Why = pickedWhy(v, weights[i], favoured)
+		case v.status == Default:
+			o.State, o.Why = Outweighed, silentWhy(v)
+		case v.status == Unanswered || v.status == LeftToClinician:
+			o.State, o.Why = Level, silentWhy(v)
+		default:
+			o.State, o.By = Outweighed, orEmpty(favoured)
+			o.Why = fmt.Sprintf("Still possible, but %s; the one ahead has %s.", favourWords(weights[i], favoured), countWords(best))
+		}
+		out.Options = append(out.Options, o)
+	}
+}
+
+func addName(names []string, name string) []string {
+	for _, n := range names {
+		if n == name {
+			return names
+		}
+	}
+	return append(names, name)
+}
+
+func silentWhy(v verdict) string {
+	switch v.status {
+	case Default:
+		return "No rule spoke, and it is not the default."
+	case LeftToClinician:
+		return "The protocol leaves this to the clinician."
+	}
+	return "No rule spoke."
+}
+
+func pickedWhy(v verdict, w weight, favoured []string) string {
+	switch {
+	case v.status == Default:
+		return "No rule spoke: this is the default."
+	case favoured == nil:
+		return "The only one that the limits leave."
+	}
+	return "Ahead: " + favourWords(w, favoured) + "."
+}
+
+func favourWords(w weight, by []string) string {
+	if by == nil {
+		return "no rule favours it"
+	}
+	return fmt.Sprintf("favoured by %s (%s)", list(by, "and"), countWords(w))
+}
+
+func countWords(w weight) string {
+	switch {
+	case w.strong == 0 && w.conditional == 0:
+		return "none"
+	case w.conditional == 0:
+		return fmt.Sprintf("%d strong", w.strong)
+	case w.strong == 0:
+		return fmt.Sprintf("%d conditional", w.conditional)
+	}
+	return fmt.Sprintf("%d strong, %d conditional", w.strong, w.conditional)
+}
+
+// numbers says of every limit and aim what it did.
+func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice) {
+	out.Unit = c.Unit.Code
+	b := bound(c, effects)
+	if !b.empty() {
+		out.Interval = &[2]float64{b.lo, b.hi}
+	}
+	if v.status == IsOpen {
+		out.Range = &[2]float64{v.lo, v.hi}
+	}
+	if v.status == Conflict {
+		out.Conflict = b.conflict()
+	}
+	deciding := map[*advice]bool{}
+	for _, f := range aims(effects) {
+		deciding[f.advice] = true
+	}
+	for _, f := range effects {
+		n := Number{Rule: f.rule.Name, Verb: string(f.Verb), Value: f.value, Strength: string(f.rule.Strength), State: "limit"}
+		if f.Verb == ruleset.Aim {
+			n.State = Outweighed
+			if deciding[f.advice] {
+				n.State = "decides"
+			}
+			if at := b.near(f.value); !b.empty() && at != f.value {
+				n.Moved = &at
+			}
+		}
+		out.Numbers = append(out.Numbers, n)
+	}
+}
+
+// did says in a sentence what one advice of a rule did.
+func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
+	if s.state[x.index] != Fired {
+		return "Nothing: the rule " + map[string]string{DidNotFire: "did not fire", Pending: "is pending", SetAside: "is set aside"}[s.state[x.index]] + "."
+	}
+	f := s.forms[a]
+	if !f.known {
+		return "Nothing yet: its number can't be worked out."
+	}
+	c := a.Choice
+	unit := ""
+	if c.Numeric() {
+		unit = measuredWords(f.value, c.Unit)
+	}
+	switch a.Verb {
+	case ruleset.Favour:
+		return "Favoured " + list(plain(a.Options), "and") + "."
+	case ruleset.Aim:
+		return "Aimed at " + unit + "."
+	case ruleset.AtLeast, ruleset.AtMost:
+		if c.Numeric() {
+			return map[ruleset.Verb]string{ruleset.AtLeast: "Not below ", ruleset.AtMost: "Not above "}[a.Verb] + unit + "."
+		}
+	}
+	gone := named(c, removes(a.Advice))
+	if len(gone) == 0 {
+		return "Removed nothing."
+	}
+	return "Removed " + list(plain(gone), "and") + "."
+}
+
+func plain(options []string) []string {
+	out := make([]string, len(options))
+	for i, o := range options {
+		out[i] = words(o)
+	}
+	return out
+}

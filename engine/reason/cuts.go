@@ -1,0 +1,207 @@
+package reason
+
+import (
+	"github.com/google/cel-go/common/ast"
+	"github.com/google/cel-go/common/operators"
+	"github.com/google/cel-go/common/types"
+	"github.com/google/cel-go/common/types/ref"
+
+	"crus/engine/clinical"
+	"crus/engine/ruleset"
+	"crus/engine/vocab"
+)
+
+// usage is how conditions look at one measure: the constants that they compare it with, and
+// whether any of them looks in another way, so that its cells can't be known from constants alone.
+type usage struct {
+	cuts  []ref.Val
+	other bool
+}
+
+// cutter collects the usage of every measure over all expressions of a ruleset. A limb measure has
+// one usage, whether it is read of the limb or of the other one.
+type cutter struct {
+	uses     map[string]*usage // by measure name
+	literals map[string]clinical.Unit
+	vocab    *vocab.Vocabulary
+	expr     *ruleset.Expr
+}
+
+func cutsOf(rs *ruleset.Ruleset) map[string]*usage {
+	c := &cutter{uses: map[string]*usage{}, literals: map[string]clinical.Unit{}, vocab: rs.Vocabulary}
+	for _, u := range clinical.Units() {
+		if name := clinical.LiteralFor(u); name != "" {
+			c.literals[name] = u
+		}
+	}
+	each := func(x *ruleset.Expr) {
+		if x != nil {
+			c.expr = x
+			c.visit(x.AST.NativeRep().Expr())
+		}
+	}
+	for _, p := range rs.Parts {
+		each(p.Applies)
+	}
+	for _, f := range rs.Facts {
+		each(f.Expr)
+	}
+	for _, r := range rs.Rules {
+		each(r.When)
+		each(r.Unless)
+		for _, x := range formulas(r) {
+			each(x)
+		}
+	}
+	for _, k := range rs.Cautions {
+		each(k.When)
+	}
+	return c.uses
+}
+
+func (c *cutter) use(name string) *usage {
+	u := c.uses[name]
+	if u == nil {
+		u = &usage{}
+		c.uses[name] = u
+	}
+	return u
+}
+
+// measure gives the measure that an expression names, or nil.
+func (c *cutter) measure(e ast.Expr) *vocab.Measure {
+	r, ok := c.expr.AST.NativeRep().ReferenceMap()[e.ID()]
+	if !ok {
+		return nil
+	}
+	for _, read := range c.expr.Reads {
+		if read.Path == r.Name && !read.Recorded {
+			return read.Measure
+		}
+	}
+	return nil
+}
+
+func (c *cutter) visit(e ast.Expr) {
+	if m := c.measure(e); m != nil {
+		if m.Kind != vocab.YesNo {
+			c.use(m.Name).other = true
+		}
+		return
+	}
+	switch e.Kind() {
+	case ast.CallKind:
+		call := e.AsCall()
+		args := call.Args()
+		switch call.FunctionName() {
+		case operators.Equals, operators.NotEquals, operators.Less, operators.LessEquals, operators.Greater, operators.GreaterEquals:
+			if c.compared(args[0], args[1]) || c.compared(args[1], args[0]) {
+				return
+			}
+		case operators.In:
+			if m := c.measure(args[0]); m != nil && args[1].Kind() == ast.ListKind {
+				items := args[1].AsList().Elements()
+				plain := true
+				for _, item := range items {
+					v := c.value(item)
+					plain = plain && v != nil
+					if v != nil {
+						c.use(m.Name).cuts = append(c.use(m.Name).cuts, v)
+					}
+				}
+				if plain {
+					return
+				}
+			}
+		}
+		if call.IsMemberFunction() {
+			c.visit(call.Target())
+		}
+		for _, a := range args {
+			c.visit(a)
+		}
+	case ast.ListKind:
+		for _, item := range e.AsList().Elements() {
+			c.visit(item)
+		}
+	case ast.MapKind:
+		for _, en := range e.AsMap().Entries() {
+			c.visit(en.AsMapEntry().Key())
+			c.visit(en.AsMapEntry().Value())
+		}
+	case ast.ComprehensionKind:
+		k := e.AsComprehension()
+		for _, x := range []ast.Expr{k.IterRange(), k.AccuInit(), k.LoopCondition(), k.LoopStep(), k.Result()} {
+			c.visit(x)
+		}
+	}
+}
+
+// compared notes a comparison of a measure, or of the time since a date, with a constant.
+func (c *cutter) compared(a, b ast.Expr) bool {
+	m := c.measure(a)
+	if m == nil && a.Kind() == ast.CallKind && a.AsCall().FunctionName() == "since" && len(a.AsCall().Args()) == 1 {
+		m = c.measure(a.AsCall().Args()[0])
+	}
+	v := c.value(b)
+	if m == nil || v == nil {
+		return false
+	}
+	c.use(m.Name).cuts = append(c.use(m.Name).cuts, v)
+	return true
+}
+
+// value gives the value of a plain constant: a word, a number, deg(5), muscle_power('3+'), or a
+// negative of one; nil for anything else.
+func (c *cutter) value(e ast.Expr) ref.Val {
+	switch e.Kind() {
+	case ast.LiteralKind:
+		return e.AsLiteral()
+	case ast.CallKind:
+		call := e.AsCall()
+		if len(call.Args()) != 1 || call.IsMemberFunction() {
+			return nil
+		}
+		v := c.value(call.Args()[0])
+		if v == nil {
+			return nil
+		}
+		if call.FunctionName() == operators.Negate {
+			switch n := v.(type) {
+			case types.Int:
+				return -n
+			case types.Double:
+				return -n
+			case clinical.Quantity:
+				at, _ := n.In(n.Unit())
+				if q, err := clinical.NewQuantity(-at, n.Unit()); err == nil {
+					return q
+				}
+			}
+			return nil
+		}
+		if s := c.vocab.Scale(call.FunctionName()); s != nil {
+			if label, ok := v.(types.String); ok {
+				if g, ok := s.Grade(string(label)); ok {
+					return g
+				}
+			}
+			return nil
+		}
+		if u, ok := c.literals[call.FunctionName()]; ok {
+			at := 0.0
+			switch n := v.(type) {
+			case types.Int:
+				at = float64(n)
+			case types.Double:
+				at = float64(n)
+			default:
+				return nil
+			}
+			if q, err := clinical.NewQuantity(at, u); err == nil {
+				return q
+			}
+		}
+	}
+	return nil
+}

@@ -236,3 +236,10 @@ func Wrap(text string, width int) []string {
 	}
 	return lines
 }
+
+// Excerpt gives the line of a place with the mark under it, as a diagnostic shows it.
+func Excerpt(r Range) string {
+	var b strings.Builder
+	excerpt(&b, r, Plain)
+	return b.String()
+}

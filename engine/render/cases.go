@@ -1,0 +1,93 @@
+package render
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"crus/engine/cases"
+	"crus/engine/source"
+)
+
+// CasesOptions says how much of a report on worked cases is written.
+type CasesOptions struct {
+	All bool // every condition that no case has shown both ways, and the cases that passed
+}
+
+// maxUnshown is how many conditions are listed without being asked for all.
+const maxUnshown = 12
+
+// Cases writes what running the worked cases gave: failures first, each with its place; then the
+// conditions that no case has shown both ways.
+func Cases(w io.Writer, r *cases.Report, st Style, opt CasesOptions) error {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s %s\n", st.in(strong, r.Ruleset), r.Version)
+	for _, c := range r.Cases {
+		if c.Passed {
+			if opt.All {
+				fmt.Fprintf(&b, "  %s passed  %s\n", st.in(sure, "✓"), c.Name)
+			}
+			continue
+		}
+		fmt.Fprintf(&b, "\n  %s failed  %s\n", st.in(alarm, "✗"), st.in(strong, c.Name))
+		for _, f := range c.Failures {
+			fmt.Fprintf(&b, "    %s: %s, %s\n", f.Place, f.Of, f.What)
+			for _, line := range strings.Split(strings.TrimRight(f.Excerpt, "\n"), "\n") {
+				fmt.Fprintf(&b, "   %s\n", st.in(faint, line))
+			}
+			for _, line := range source.Wrap("expected "+f.Expected, 70) {
+				fmt.Fprintf(&b, "      %s\n", line)
+			}
+			for _, line := range source.Wrap("got      "+f.Got, 70) {
+				fmt.Fprintf(&b, "      %s\n", line)
+			}
+		}
+	}
+	summary := fmt.Sprintf("%d passed, %d failed", r.Passed, r.Failed)
+	if r.Passed+r.Failed == 0 {
+		summary = "The ruleset has no worked cases."
+	}
+	fmt.Fprintf(&b, "\n%s\n", st.in(strong, summary))
+	unshown(&b, r, st, opt)
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// unshown lists the conditions that no case has shown both ways, by what they belong to.
+func unshown(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) {
+	total := r.Shown + len(r.Unshown)
+	if total == 0 {
+		return
+	}
+	fmt.Fprintf(b, "%d of %d conditions were shown both true and false by some case.\n", r.Shown, total)
+	if len(r.Unshown) == 0 {
+		return
+	}
+	b.WriteString("Not shown both ways:\n")
+	of := ""
+	for i, c := range r.Unshown {
+		if !opt.All && i == maxUnshown {
+			fmt.Fprintf(b, "  … and %d more; --all lists them.\n", len(r.Unshown)-i)
+			break
+		}
+		if c.Of != of {
+			of = c.Of
+			fmt.Fprintf(b, "  %s\n", st.in(strong, of))
+		}
+		lines := source.Wrap(c.Text, 56)
+		fmt.Fprintf(b, "    %s  %s\n", st.in(unsure, fmt.Sprintf("%-11s", short(c))), lines[0])
+		for _, line := range lines[1:] {
+			fmt.Fprintf(b, "                 %s\n", line)
+		}
+	}
+}
+
+func short(c cases.Condition) string {
+	switch {
+	case c.True:
+		return "never false"
+	case c.False:
+		return "never true"
+	}
+	return "neither"
+}

@@ -51,6 +51,17 @@ func (r *reader) order() {
 	r.rs.Facts = out
 }
 
+// overridden gives the full name of a rule that this part calls by name in overrides.
+func (p *Part) overridden(name string) string {
+	if !strings.Contains(name, ".") {
+		return p.FullName(name)
+	}
+	if own, ok := strings.CutPrefix(name, p.Name+"."); ok && p.Root {
+		return own
+	}
+	return name
+}
+
 // link resolves what overrides what, and refuses a circle.
 func (r *reader) link() {
 	var names []string
@@ -60,12 +71,7 @@ func (r *reader) link() {
 	sort.Strings(names)
 	for _, rule := range r.rs.Rules {
 		for _, t := range rule.overrides {
-			name := t.S
-			if !strings.Contains(name, ".") {
-				name = rule.Part.FullName(name)
-			} else if own, ok := strings.CutPrefix(name, rule.Part.Name+"."); ok && rule.Part.Root {
-				name = own
-			}
+			name := rule.Part.overridden(t.S)
 			over := r.rules[name]
 			switch {
 			case over == nil:
@@ -171,11 +177,17 @@ func (r *reader) reach() {
 	for _, f := range r.rs.Facts { // in order: what a fact reads is known before it
 		f.Limb = readsLimb(f.Expr) || r.textReadsLimb(f.Part, f.Because)
 	}
+	for _, p := range r.rs.Parts {
+		if readsLimb(p.Applies) {
+			r.fail(source.Errorf(p.Applies.Text.All(), "applies", "Whether a ruleset applies is asked once for the person, and this reads a limb.").
+				Hinting("Test the person here, and the limb in a finding that the rules read."))
+		}
+	}
 	for _, c := range r.rs.Cautions {
-		c.Limb = readsLimb(c.When) || r.textReadsLimb(c.Part, c.Says, c.Act) || c.Part.Applies != nil && readsLimb(c.Part.Applies)
+		c.Limb = readsLimb(c.When) || r.textReadsLimb(c.Part, c.Says, c.Act)
 	}
 	for _, x := range r.rs.Rules {
-		x.Limb = readsLimb(x.When) || readsLimb(x.Unless) || r.textReadsLimb(x.Part, x.Because) || readsLimb(x.Part.Applies)
+		x.Limb = readsLimb(x.When) || readsLimb(x.Unless) || r.textReadsLimb(x.Part, x.Because)
 		for _, a := range x.Advise {
 			x.Limb = x.Limb || readsLimb(a.Formula)
 		}

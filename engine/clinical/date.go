@@ -10,29 +10,71 @@ import (
 	"github.com/google/cel-go/common/types/ref"
 )
 
-// Date is a day.
-type Date struct{ day, ref int64 }
+// Date is a calendar day, and may know the day that it is seen from: the day of the assessment. Its
+// only use in a condition is since(date). Values of the type can be compared with ==.
+type Date struct {
+	day   int64 // from 1970-01-01
+	seen  int64 // the day that it is seen from
+	known bool  // seen is known
+}
 
-var dateType = cel.OpaqueType("crus.date")
+var dateType = cel.OpaqueType(typePrefix + "date")
 
-// DateType is its type.
+// DateType is the type of a date in a condition.
 func DateType() *cel.Type { return dateType }
 
-// ParseDate reads YYYY-MM-DD.
+// ParseDate reads year-month-day, "2026-10-02". The error is a sentence without its full stop.
 func ParseDate(s string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, s)
 	if err != nil {
-		return Date{}, fmt.Errorf("%q is not a date", s)
+		return Date{}, fmt.Errorf("%s is not a date: write year-month-day, for example 2026-10-02", quoted(s))
 	}
-	return Date{t.Unix() / 86400, -1 << 40}, nil
+	return Date{day: t.Unix() / day}, nil
 }
 
-// AsOf gives d as seen from ref.
-func (d Date) AsOf(ref Date) Date     { d.ref = ref.day; return d }
-func (d Date) Before(days int) Date   { d.day -= int64(days); return d }
-func (d Date) String() string         { return time.Unix(d.day*86400, 0).UTC().Format(time.DateOnly) }
-func (d Date) ConvertToNative(t reflect.Type) (any, error) { return nil, fmt.Errorf("no") }
-func (d Date) ConvertToType(t ref.Type) ref.Val            { return types.NewErr("no") }
-func (d Date) Type() ref.Type                              { return dateType }
-func (d Date) Value() any                                  { return d }
-func (d Date) Equal(o ref.Val) ref.Val                     { return types.Bool(o == ref.Val(d)) }
+// AsOf gives d as it is seen from another day.
+func (d Date) AsOf(ref Date) Date {
+	d.seen, d.known = ref.day, true
+	return d
+}
+
+// Before gives the day that is so many days before d.
+func (d Date) Before(days int) Date {
+	d.day -= int64(days)
+	return d
+}
+
+// String is d as year-month-day.
+func (d Date) String() string { return time.Unix(d.day*day, 0).UTC().Format(time.DateOnly) }
+
+// since is the time from a date up to the day that it is seen from, in days; negative where it lies
+// after that day.
+func since(v ref.Val) ref.Val {
+	d, ok := v.(Date)
+	switch {
+	case !ok:
+		return types.MaybeNoSuchOverloadErr(v)
+	case !d.known:
+		return types.NewErr("The assessment has no date, so the time since %s can't be told.", d)
+	}
+	days, _ := UnitByCode("d")
+	return result(float64(d.seen-d.day)*day, days.id)
+}
+
+// Equal reports whether other is the same day.
+func (d Date) Equal(other ref.Val) ref.Val {
+	p, ok := other.(Date)
+	return types.Bool(ok && p.day == d.day)
+}
+
+// Type is DateType.
+func (d Date) Type() ref.Type { return dateType }
+
+// Value is d itself.
+func (d Date) Value() any { return d }
+
+// ConvertToNative gives d itself where a Date, or an interface that it satisfies, is wanted.
+func (d Date) ConvertToNative(t reflect.Type) (any, error) { return native(d, t) }
+
+// ConvertToType gives d's text, its type, or d itself.
+func (d Date) ConvertToType(t ref.Type) ref.Val { return convert(d, t) }

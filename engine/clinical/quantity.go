@@ -1,129 +1,102 @@
 package clinical
 
 import (
+	"errors"
 	"fmt"
 	"math"
-	"reflect"
 	"strconv"
 	"strings"
-
-	"github.com/google/cel-go/common/types"
-	"github.com/google/cel-go/common/types/ref"
 )
 
-// Quantity is a value with a unit.
+const (
+	maxNumber = 1e12 // the largest number that can be written, in any unit
+	maxBase   = 1e21 // the largest result of a calculation, in a base unit: above every number that can be written
+)
+
+// Quantity is a number with a unit: what a measure records, and what a formula gives. It is kept in
+// the base unit of its dimension, and remembers the unit that it is shown in. Values of the type can
+// be compared with ==, which also compares that unit; Equal does not.
+//
+// The number is kept to nine decimals of the base unit, so that decimal sums are exact: 12.1° − 7.1°
+// equals 5°. Beyond a million base units (a kilometre; twelve days, in seconds) it is kept to fifteen
+// significant digits instead, and a float64 cannot hold more; sums up to there stay exact too. What is
+// smaller than half of the ninth decimal is 0.
+//
+// The zero Quantity has no unit and no dimension, and equals only itself.
 type Quantity struct {
 	base float64
-	unit Unit
+	unit uint8 // place in units
 }
 
-func round9(x float64) float64 {
-	if math.Abs(x) > 1e6 {
-		return x
-	}
-	if y := math.Round(x*1e9) / 1e9; y != 0 {
-		return y
-	}
-	return 0
-}
-
-// NewQuantity makes one.
+// NewQuantity makes a quantity of v units u. NaN, an infinite number, one beyond 10¹² and a Unit that
+// is not of the table are errors.
 func NewQuantity(v float64, u Unit) (Quantity, error) {
-	if math.IsNaN(v) || math.Abs(v) > 1e12 {
-		return Quantity{}, fmt.Errorf("the number is not in range")
+	switch {
+	case u.id == 0:
+		return Quantity{}, fmt.Errorf("%s is not a unit that is known here", quoted(u.Code))
+	case math.IsNaN(v):
+		return Quantity{}, errors.New("the value is not a number")
+	case math.Abs(v) > maxNumber:
+		return Quantity{}, errors.New("the number is too large to be a measurement")
 	}
-	return Quantity{round9(v * u.num / u.den), u}, nil
+	return Quantity{keep(v*u.num/u.den, basePlaces), u.id}, nil
 }
 
-// ParseQuantity reads "82 kg".
-func ParseQuantity(s string) (Quantity, error) {
-	n, code, ok := strings.Cut(strings.TrimSpace(s), " ")
-	v, err := strconv.ParseFloat(n, 64)
-	u, known := UnitByCode(strings.TrimSpace(code))
-	if !ok || err != nil || !known {
-		return Quantity{}, fmt.Errorf("%q is not a number with a unit", s)
-	}
-	return NewQuantity(v, u)
-}
+// Dimension is what q measures.
+func (q Quantity) Dimension() Dimension { return units[q.unit].Dimension }
 
-func (q Quantity) Dimension() Dimension     { return q.unit.Dimension }
-func (q Quantity) Base() float64            { return q.base }
-func (q Quantity) Unit() Unit               { return q.unit }
-func (q Quantity) WithUnit(u Unit) Quantity { q.unit = u; return q }
+// Base is q's number in the base unit of its dimension.
+func (q Quantity) Base() float64 { return q.base }
+
+// In is q's number in the unit u, rounded to what nine decimals of the base unit can tell apart, so
+// that a number comes back as it was written; false where u is of another dimension.
 func (q Quantity) In(u Unit) (float64, bool) {
-	return round9(q.base * u.den / u.num), u.Dimension == q.unit.Dimension
-}
-func (q Quantity) String() string {
-	v, _ := q.In(q.unit)
-	s := strings.Replace(strconv.FormatFloat(math.Round(v*1e6)/1e6, 'f', -1, 64), "-", "−", 1)
-	if q.unit.Symbol == "°" || q.unit.Symbol == "" {
-		return s + q.unit.Symbol
+	if u.id == 0 || u.Dimension != q.Dimension() {
+		return math.NaN(), false
 	}
-	return s + " " + q.unit.Symbol
+	return keep(q.base*u.den/u.num, u.places), true
 }
 
-func (q Quantity) ConvertToNative(t reflect.Type) (any, error) { return nil, fmt.Errorf("no") }
-func (q Quantity) ConvertToType(t ref.Type) ref.Val            { return types.NewErr("no") }
-func (q Quantity) Type() ref.Type                              { return celTypes[q.unit.Dimension] }
-func (q Quantity) Value() any                                  { return q }
-func (q Quantity) Equal(o ref.Val) ref.Val {
-	p, ok := o.(Quantity)
-	return types.Bool(ok && p.base == q.base && p.unit.Dimension == q.unit.Dimension)
+// Unit is the unit that q is shown in.
+func (q Quantity) Unit() Unit { return units[q.unit] }
+
+// WithUnit gives the same quantity, shown in u; where u is of another dimension, it is q as it was.
+func (q Quantity) WithUnit(u Unit) Quantity {
+	if u.id != 0 && u.Dimension == q.Dimension() {
+		q.unit = u.id
+	}
+	return q
 }
-func (q Quantity) Compare(o ref.Val) ref.Val {
-	p, ok := o.(Quantity)
-	if !ok {
-		return types.MaybeNoSuchOverloadErr(o)
+
+// String is q for people, in its unit, with a real minus sign: "−5°", "20 mm", "3.5 N·m/°", "12 weeks".
+// Beyond six decimals (and at least two digits) nothing is shown. [Quantity.In] gives the number itself.
+func (q Quantity) String() string {
+	u := q.Unit()
+	v := keep(q.base*u.den/u.num, u.places)
+	places := 6
+	for places < u.places && math.Abs(v)*powers[places] < 10 {
+		places++
+	}
+	text := strconv.FormatFloat(keep(v, places), 'f', -1, 64)
+	if v < 0 {
+		text = "−" + text[1:]
 	}
 	switch {
-	case q.base < p.base:
-		return types.IntNegOne
-	case q.base > p.base:
-		return types.IntOne
+	case u.Symbol == "" || u.Symbol == "°" || u.Symbol == "%":
+		return text + u.Symbol
+	case u.Dimension != Time || u.num < day:
+		return text + " " + u.Symbol
+	case text == "1" || text == "−1": // a day and longer are written out
+		return text + " " + strings.TrimSuffix(u.plural, "s")
 	}
-	return types.IntZero
+	return text + " " + u.plural
 }
-func (q Quantity) Add(o ref.Val) ref.Val {
-	p, ok := o.(Quantity)
-	if !ok {
-		return types.MaybeNoSuchOverloadErr(o)
+
+func quoted(s string) string {
+	const most = 40
+	runes := []rune(s[:min(len(s), 4*most+4)])
+	if len(runes) > most {
+		return strconv.Quote(string(runes[:most]) + "…")
 	}
-	return Quantity{round9(q.base + p.base), q.unit}
-}
-func (q Quantity) Subtract(o ref.Val) ref.Val {
-	p, ok := o.(Quantity)
-	if !ok {
-		return types.MaybeNoSuchOverloadErr(o)
-	}
-	return Quantity{round9(q.base - p.base), q.unit}
-}
-func (q Quantity) Negate() ref.Val { return Quantity{-q.base, q.unit} }
-func (q Quantity) Multiply(o ref.Val) ref.Val {
-	switch n := o.(type) {
-	case types.Int:
-		return Quantity{round9(q.base * float64(n)), q.unit}
-	case types.Double:
-		return Quantity{round9(q.base * float64(n)), q.unit}
-	}
-	return types.MaybeNoSuchOverloadErr(o)
-}
-func (q Quantity) Divide(o ref.Val) ref.Val {
-	n := 0.0
-	switch x := o.(type) {
-	case types.Int:
-		n = float64(x)
-	case types.Double:
-		n = float64(x)
-	case Quantity:
-		if x.base == 0 {
-			return types.NewErr("division by zero")
-		}
-		return Quantity{round9(q.base / x.base), Ratio.Base()}
-	default:
-		return types.MaybeNoSuchOverloadErr(o)
-	}
-	if n == 0 {
-		return types.NewErr("division by zero")
-	}
-	return Quantity{round9(q.base / n), q.unit}
+	return strconv.Quote(s)
 }

@@ -37,6 +37,10 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 	}
 	h := &p.p.Header
 	h.Where = b.Where
+	p.p.places = map[string]source.Range{}
+	for _, a := range b.Attrs {
+		p.p.places[a.Name] = a.Value.Where
+	}
 	h.Name = b.Named(&p.diags, "stroke_afo")
 	f := b.Fields(&p.diags)
 	h.Title = f.Required("title", `"Ankle-foot orthosis after stroke"`)

@@ -115,17 +115,22 @@ func (w *literalWalk) option(m *vocab.Measure, e ast.Expr) {
 // optionMeasure gives the measure with options that e names, or nil.
 func (w *literalWalk) optionMeasure(e ast.Expr) *vocab.Measure {
 	path, ok := dotted(e)
-	if !ok || strings.HasPrefix(path, "recorded.") {
+	if !ok {
 		return nil
 	}
+	if m := measureAt(w.vocab, path); m != nil && m.Kind == vocab.Option {
+		return m
+	}
+	return nil
+}
+
+// measureAt gives the measure at a path such as limb.x, or nil.
+func measureAt(v *vocab.Vocabulary, path string) *vocab.Measure {
 	root, name, _ := strings.Cut(path, ".")
 	if root != "person" && root != "limb" && root != "other" {
 		return nil
 	}
-	if m := w.vocab.Measure(name); m != nil && m.Kind == vocab.Option {
-		return m
-	}
-	return nil
+	return v.Measure(name)
 }
 
 func quotedWord(e ast.Expr) (string, bool) {

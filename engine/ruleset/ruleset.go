@@ -56,6 +56,16 @@ type Part struct {
 	Applies   *Expr // nil: always
 	Citations []*vocab.Citation
 	Root      bool
+
+	places map[string]source.Range // of the values in its header, by attribute
+}
+
+// place gives where an attribute of the header is written, or the header itself.
+func (p *Part) place(attribute string) source.Range {
+	if r, ok := p.places[attribute]; ok {
+		return r
+	}
+	return p.Where
 }
 
 // FullName gives the name by which the root ruleset knows something defined in this part.

@@ -21,6 +21,7 @@ var (
 func (s *scope) mismatches(e *Expr, a *ast.AST, iss *cel.Issues) {
 	nodes := map[int64]ast.Expr{}
 	ast.PreOrderVisit(a.Expr(), ast.NewExprVisitor(func(x ast.Expr) { nodes[x.ID()] = x }))
+	nested := false
 	for _, err := range iss.Errors() {
 		where := e.Where(err.ExprID)
 		if m := overload.FindStringSubmatch(err.Message); m != nil {
@@ -34,6 +35,10 @@ func (s *scope) mismatches(e *Expr, a *ast.AST, iss *cel.Issues) {
 		}
 		switch {
 		case strings.Contains(err.Message, "comprehension"):
+			if nested { // the inner ones are said with the outermost
+				continue
+			}
+			nested = true
 			s.fail(source.Errorf(where, "too_costly", "A list is gone through inside another one.").
 				Hinting("Only one exists, all, filter or map can stand in a condition at a time; name the inner one as a finding."))
 		case strings.Contains(err.Message, "field selection"):

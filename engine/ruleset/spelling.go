@@ -144,9 +144,11 @@ func (s *scope) syntax(e *Expr, iss *cel.Issues) {
 	case strings.Contains(m, "reserved identifier"):
 		message, hint = "This word is reserved and can't be a name.", "Choose another name."
 	case strings.Contains(m, "recursion") || strings.Contains(m, "nest"):
-		message, hint = "Brackets stand too deep in each other.", "Divide the condition into findings that each say one thing."
+		message, hint = "Too many brackets, dots or ? : stand inside each other here.", "Divide the condition into findings that each say one thing."
 	case strings.Contains(m, "size") || strings.Contains(m, "limit"):
 		message, hint = "The condition is too long.", "Divide it into findings that each say one thing."
+	case strings.Contains(m, "literal"):
+		message, hint = "This number is too large.", "Check it; a quantity can also be written in a larger unit."
 	case strings.Contains(m, "invalid argument"), strings.Contains(m, "must be a simple name"):
 		message, hint = "Inside exists, all, filter or map the first part is a plain name for the list's item.", "For example [deg(0), deg(5)].exists(x, limb.knee_extension < x)."
 	}

@@ -46,17 +46,35 @@ type Diagnostics []Diagnostic
 
 // Errorf makes an error at a place.
 func Errorf(where Range, code, format string, args ...any) Diagnostic {
-	return Diagnostic{Severity: Error, Code: code, Message: fmt.Sprintf(format, args...), Where: where}
+	return Diagnostic{Severity: Error, Code: code, Message: sentence(format, args), Where: where}
 }
 
 // Warnf makes a warning at a place.
 func Warnf(where Range, code, format string, args ...any) Diagnostic {
-	return Diagnostic{Severity: Warning, Code: code, Message: fmt.Sprintf(format, args...), Where: where}
+	return Diagnostic{Severity: Warning, Code: code, Message: sentence(format, args), Where: where}
+}
+
+// maxWord is how much of one word is repeated: a name can be as long as a file.
+const maxWord = 100
+
+// sentence fills a format in, and cuts what is too long to be read.
+func sentence(format string, args []any) string {
+	s := fmt.Sprintf(format, args...)
+	if len(s) <= maxWord {
+		return s
+	}
+	words := strings.Split(s, " ")
+	for i, w := range words {
+		if r := []rune(w); len(r) > maxWord {
+			words[i] = string(r[:maxWord-1]) + "…"
+		}
+	}
+	return strings.Join(words, " ")
 }
 
 // Hinting gives d with a way out.
 func (d Diagnostic) Hinting(format string, args ...any) Diagnostic {
-	d.Hint = fmt.Sprintf(format, args...)
+	d.Hint = sentence(format, args)
 	return d
 }
 

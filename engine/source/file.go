@@ -10,6 +10,7 @@
 package source
 
 import (
+	"bytes"
 	"fmt"
 	"sort"
 	"unicode/utf8"
@@ -28,8 +29,13 @@ type File struct {
 }
 
 // NewFile keeps src under name.
+//
+// A byte order mark before the first line is passed over: it is in Src, and in no line.
 func NewFile(name string, src []byte) *File {
 	f := &File{Name: name, Src: src, lines: []int{0}}
+	if bytes.HasPrefix(src, []byte("\xef\xbb\xbf")) {
+		f.lines[0] = 3
+	}
 	for i, c := range src {
 		if c == '\n' {
 			f.lines = append(f.lines, i+1)
@@ -49,7 +55,7 @@ func NewPart(name string, src []byte, above int) *File {
 // Position gives the line and column, both from 1, of a byte offset. Columns count characters
 // (Unicode code points), as editors do.
 func (f *File) Position(offset int) (line, column int) {
-	offset = min(max(offset, 0), len(f.Src))
+	offset = min(max(offset, f.lines[0]), len(f.Src))
 	line = sort.SearchInts(f.lines, offset+1)
 	return line + f.above, utf8.RuneCount(f.Src[f.lines[line-1]:offset]) + 1
 }

@@ -18,11 +18,11 @@ func ReadHCL(f *File) (*Block, Diagnostics) {
 		return nil, ds
 	}
 	tokens, lexed := hclsyntax.LexConfig(f.Src, f.Name, hcl.InitialPos)
+	if d := scan(f, tokens); d != nil {
+		return nil, Diagnostics{*d}
+	}
 	if lexed.HasErrors() {
 		return nil, Diagnostics{fromHCL(f, lexed)}
-	}
-	if d, ok := scan(f, tokens); !ok {
-		return nil, Diagnostics{d}
 	}
 	parsed, diags := hclsyntax.ParseConfig(f.Src, f.Name, hcl.InitialPos)
 	if diags.HasErrors() {
@@ -77,8 +77,8 @@ func fromHCL(f *File, diags hcl.Diagnostics) Diagnostic {
 // plainHCL rewords the parser's commonest errors for a reader who does not know HCL.
 func plainHCL(d *hcl.Diagnostic) (message, hint string) {
 	switch d.Summary {
-	case "Unterminated template string", "Invalid multi-line string":
-		return "A quoted text is not closed on its line.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
+	case "Unterminated template string":
+		return "A quoted text is not closed.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
 	case "Missing newline after argument":
 		return "Something stands behind the value on this line.", `One name = value a line. A quote inside a quoted text is written \"; in a condition use single quotes: limb.malleolar_skin == 'broken'.`
 	case "Invalid single-argument block definition":
@@ -89,12 +89,10 @@ func plainHCL(d *hcl.Diagnostic) (message, hint string) {
 		return "The same name is set twice in this block.", "Keep one of the two lines."
 	case "Unclosed configuration block":
 		return "This block has no closing brace.", "Write } on a line of its own where the block ends."
-	case "Unterminated template", "Unterminated heredoc":
-		return "A long text between <<EOT and EOT is not closed.", "Write EOT on a line of its own where the text ends."
 	case "Invalid block definition", "Invalid argument name":
 		return "A block begins with its kind, its name in quotes, and { on the same line.", `For example: rule "raise_trimline" {`
 	case "Argument or block definition required":
-		return "A name = value line or a block is expected here.", `For example: title = "..." or rule "name" {`
+		return "This is neither a name = value line nor the beginning of a block.", `For example: title = "..." or rule "name" {`
 	case "Unclosed tuple", "Missing item separator":
 		return "A list is not closed, or a comma is missing between its items.", `For example: ["first", "second"]`
 	}

@@ -1,6 +1,9 @@
 package ruleset
 
-import "crus/engine/source"
+import (
+	"crus/engine/source"
+	"crus/engine/vocab"
+)
 
 // Listing is what one folder of a library says of itself, unchecked.
 type Listing struct {
@@ -31,14 +34,50 @@ func (l Library) List() []Listing {
 
 // header gives the ruleset or vocabulary block of a folder, or nil.
 func (f folder) header() *source.Block {
-	files, _ := source.ReadFolder(f.fsys, f.dir, f.show)
-	blocks, _ := source.ReadBlocks(files)
-	for _, b := range blocks {
+	for _, b := range f.blocks() {
 		if b.Type == "ruleset" || b.Type == "vocabulary" {
 			return b
 		}
 	}
 	return nil
+}
+
+// blocks gives the blocks of those files of a folder that can be read.
+func (f folder) blocks() []*source.Block {
+	files, _ := source.ReadFolder(f.fsys, f.dir, f.show)
+	blocks, _ := source.ReadBlocks(files)
+	return blocks
+}
+
+// Given gives the given blocks of a ruleset's worked cases with the vocabulary that they are written
+// in, even where the rules have errors; nothing where the vocabulary can't be read.
+func (l Library) Given(name string) ([]*source.Block, *vocab.Vocabulary) {
+	f, _, diags := l.named(name, "ruleset")
+	if diags.HasErrors() {
+		return nil, nil
+	}
+	header := f.header()
+	if header == nil {
+		return nil, nil
+	}
+	named, _ := header.Attr("vocabulary")
+	at, want, ok := l.find(f, named.Value.Text.S)
+	if !ok {
+		return nil, nil
+	}
+	v, _ := vocab.Read(at.fsys, at.dir, at.show)
+	if v == nil || !vocab.Accepts(want, v.Version) {
+		return nil, nil
+	}
+	var out []*source.Block
+	for _, b := range f.blocks() {
+		for _, inner := range b.Blocks {
+			if b.Type == "case" && inner.Type == "given" {
+				out = append(out, inner)
+			}
+		}
+	}
+	return out, v
 }
 
 // Files reads the files of the ruleset or vocabulary that a person named, unchecked. The names of

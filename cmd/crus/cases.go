@@ -1,0 +1,50 @@
+package main
+
+import (
+	"github.com/spf13/cobra"
+
+	"crus/engine/cases"
+	"crus/engine/render"
+)
+
+func (a *app) cases() *cobra.Command {
+	var asJSON, all bool
+	var today day
+	c := &cobra.Command{
+		Use:   "cases RULESET",
+		Short: "Try a ruleset on its own worked cases",
+		Long: `Carries a ruleset out on each of its worked cases and says where it advises
+something else than the case expects. Then it lists the conditions that no case
+has shown both true and false: a mistake in those would not be seen.
+
+Exit status: 0 where all cases pass; 1 where one fails; 2 where they could not
+be run.`,
+		Example:           "  crus cases my_ruleset\n  crus cases my_ruleset --all",
+		GroupID:           groupAuthor,
+		Args:              needs("RULESET"),
+		ValidArgsFunction: a.completeRuleset,
+		RunE: func(_ *cobra.Command, args []string) error {
+			engine, err := a.engine(args[0])
+			if err != nil {
+				return err
+			}
+			report, diags := cases.Run(engine, today.or(""))
+			if diags.HasErrors() {
+				return diags
+			}
+			if asJSON {
+				err = a.json(report)
+			} else {
+				err = render.Cases(a.out, report, a.style(), render.CasesOptions{All: all})
+			}
+			if err == nil && report.Failed > 0 {
+				return errFindings
+			}
+			return err
+		},
+	}
+	c.Flags().BoolVar(&asJSON, "json", false, "as JSON")
+	c.Flags().BoolVar(&all, "all", false, "list the cases that passed and every condition not shown both ways")
+	c.Flags().Var(&today, "today", "the `DAY` of the run, as 2027-01-31 (default: today)")
+	return c
+}

@@ -186,15 +186,14 @@ func excerpt(b *strings.Builder, r Range, st Style) {
 	if !r.Known() || len(r.File.Src) == 0 {
 		return
 	}
-	line, column := r.File.Position(r.Start)
-	text := []rune(r.File.Line(line))
-	from := min(column-1, len(text))
-	endLine, endColumn := r.File.Position(r.End)
-	to := min(endColumn-1, len(text))
-	if endLine != line {
-		to = len(text)
-	}
-	before, marked, after := clean(text[:from]), clean(text[from:max(from, to)]), clean(text[max(from, to):])
+	line, _ := r.File.Position(r.Start)
+	text := r.File.Line(line)
+	begin := r.File.lines[line-r.File.above-1]
+	from := min(max(r.Start-begin, 0), len(text))
+	to := min(max(r.End-begin, from), len(text))
+	const near = 8 * maxExcerpt // bytes: more than is shown of a line that may be very long
+	before := clean(text[max(0, from-near):from])
+	marked, after := clean(text[from:min(to, from+near)]), clean(text[to:min(len(text), to+near)])
 	before, marked, after = cut(before, marked, after)
 	number := fmt.Sprintf("%5d", line)
 	fmt.Fprintf(b, "%s %s%s%s\n", st.Faint(number+" |"), before, marked, after)
@@ -203,7 +202,7 @@ func excerpt(b *strings.Builder, r Range, st Style) {
 }
 
 // clean makes a piece of a line printable on one screen line.
-func clean(r []rune) string {
+func clean(s string) string {
 	return strings.Map(func(c rune) rune {
 		if c == '\t' {
 			return ' '
@@ -212,7 +211,7 @@ func clean(r []rune) string {
 			return '?'
 		}
 		return c
-	}, string(r))
+	}, s)
 }
 
 func cut(before, marked, after string) (string, string, string) {

@@ -3,6 +3,7 @@ package source
 import (
 	"fmt"
 	"math"
+	"slices"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2"
@@ -136,11 +137,7 @@ func ordered(body *hclsyntax.Body) []*hclsyntax.Attribute {
 	for _, a := range body.Attributes {
 		out = append(out, a)
 	}
-	for i := 1; i < len(out); i++ {
-		for j := i; j > 0 && out[j].SrcRange.Start.Byte < out[j-1].SrcRange.Start.Byte; j-- {
-			out[j], out[j-1] = out[j-1], out[j]
-		}
-	}
+	slices.SortFunc(out, func(a, b *hclsyntax.Attribute) int { return a.SrcRange.Start.Byte - b.SrcRange.Start.Byte })
 	return out
 }
 
@@ -205,6 +202,7 @@ func (r *hclReader) number(e hclsyntax.Expression, v Value, n cty.Value, sign fl
 
 func (r *hclReader) object(e *hclsyntax.ObjectConsExpr, v Value) (Value, bool) {
 	v.Kind = ObjectKind
+	first := map[string]Range{}
 	for _, item := range e.Items {
 		name := hcl.ExprAsKeyword(item.KeyExpr)
 		where := r.at(item.KeyExpr.Range())
@@ -219,11 +217,12 @@ func (r *hclReader) object(e *hclsyntax.ObjectConsExpr, v Value) (Value, bool) {
 		if !ok {
 			return v, false
 		}
-		if first, twice := v.Field(name); twice {
+		if at, twice := first[name]; twice {
 			r.diags = append(r.diags, Errorf(where, "duplicate", "%s is set twice.", name).
-				Hinting("Keep one of the two.").With("The first one is here.", first.NameWhere))
+				Hinting("Keep one of the two.").With("The first one is here.", at))
 			return v, false
 		}
+		first[name] = where
 		v.Fields = append(v.Fields, Field{Name: name, NameWhere: where, Value: fv})
 	}
 	return v, true

@@ -25,10 +25,10 @@ func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
 		o.Assessment.DeviceFor = append(o.Assessment.DeviceFor, string(s))
 	}
 	o.Notices = e.notices(today)
-	person := newFrame(e.layout, a, "")
+	person := e.newScope(newFrame(e.layout, a, "", e.steps[0]), nil)
 	var waiting []string
 	if p := e.applies[e.rs.Parts[len(e.rs.Parts)-1]]; p != nil {
-		v, step := p.show(person)
+		v, step := p.show(person.frame)
 		o.Scope = &Trace{Place: p.expr.Text.All().String(), When: step}
 		switch truthOf(v) {
 		case no:
@@ -36,17 +36,17 @@ func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
 			return o
 		case unknown:
 			o.Applies = "unknown"
-			slots := map[int]bool{}
-			waits(v, slots)
-			waiting = e.layout.paths(slots)
+			waiting = e.layout.paths(p.waits(step, nil))
 		}
 	}
-	r := &run{e: e, a: a, completer: newCompleter(e, a)}
-	r.person = e.work(person, nil)
+	r := &run{e: e, a: a, completer: newCompleter(e, a), person: person}
+	person.work()
 	for _, side := range []assess.Side{assess.Left, assess.Right} {
 		for _, s := range a.DeviceFor {
 			if s == side {
-				r.limbs = append(r.limbs, e.work(newFrame(e.layout, a, side), r.person))
+				limb := e.newScope(newFrame(e.layout, a, side, e.steps[1]), person)
+				limb.work()
+				r.limbs = append(r.limbs, limb)
 			}
 		}
 	}

@@ -27,7 +27,7 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 			scopes = []*scope{r.person}
 		}
 	}
-	effects := pooled(scopes, c.Name)
+	effects := pooled(scopes, r.e.topics[c])
 	v := r.e.decideChoice(c, effects)
 	out := &Choice{Status: v.status, Value: value(c, v)}
 	if c.Numeric() {
@@ -49,11 +49,11 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 }
 
 // pooled gathers the effects on a choice; what a rule says alike on both limbs counts once.
-func pooled(scopes []*scope, choice string) []effect {
+func pooled(scopes []*scope, t *topic) []effect {
 	var out []effect
 	once := map[*advice]bool{}
 	for _, s := range scopes {
-		for _, f := range s.effects(choice) {
+		for _, f := range s.effects(t) {
 			if f.formula == nil && once[f.advice] {
 				continue
 			}
@@ -71,31 +71,14 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 	q := &question{c: r.completer, base: base}
 	var order []int
 	for _, s := range scopes {
-		bears := make([]bool, len(r.e.rules))
-		for _, x := range r.e.rules {
-			for _, a := range x.advise {
-				bears[x.index] = bears[x.index] || a.Choice == c
-			}
-		}
-		down := topDown(r.e.rules)
-		for i := len(down) - 1; i >= 0; i-- { // from the bottom up: whatever bears makes its overriders bear
-			if bears[down[i]] {
-				for _, o := range r.e.rules[down[i]].overriders {
-					bears[o] = true
-				}
-			}
-		}
-		for _, i := range down {
-			if !bears[i] {
-				continue
-			}
+		for _, i := range r.e.topics[c].bears {
 			x := r.e.rules[i]
 			in := &instance{rule: x, frame: s.frame, own: s.own[i], table: r.ruleTable(x, s.frame, s.own[i])}
 			for _, a := range x.advise {
 				if a.Choice != c {
 					continue
 				}
-				f := s.forms[a]
+				f := s.forms[a.index]
 				if a.formula != nil {
 					f.table = r.formulaTable(a, s.frame)
 				}
@@ -252,7 +235,7 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		out.Range = &[2]float64{v.lo, v.hi}
 	}
 	if v.status == Conflict {
-		out.Conflict = b.conflict()
+		out.Conflict = conflictNumbers(c, effects)
 	}
 	deciding := map[*advice]bool{}
 	for _, f := range aims(effects) {
@@ -262,7 +245,7 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		n := Number{Rule: f.rule.Name, Verb: string(f.Verb), Value: f.value, Strength: string(f.rule.Strength), State: "limit"}
 		if f.Verb == ruleset.Aim {
 			n.State = Outweighed
-			if deciding[f.advice] {
+			if deciding[f.advice] && v.status != Conflict {
 				n.State = "decides"
 			}
 			if at := b.near(f.value); !b.empty() && at != f.value {
@@ -278,7 +261,7 @@ func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
 	if s.state[x.index] != Fired {
 		return "Nothing: the rule " + map[string]string{DidNotFire: "did not fire", Pending: "is pending", SetAside: "is set aside"}[s.state[x.index]] + "."
 	}
-	f := s.forms[a]
+	f := s.forms[a.index]
 	if !f.known {
 		return "Nothing yet: its number can't be worked out."
 	}

@@ -30,13 +30,12 @@ type key struct{ side, name string }
 type completer struct {
 	e     *Engine
 	a     *assess.Assessment
-	uses  map[string]*usage
 	index map[key]int
 	vars  []*variable
 }
 
 func newCompleter(e *Engine, a *assess.Assessment) *completer {
-	return &completer{e: e, a: a, uses: cutsOf(e.rs), index: map[key]int{}}
+	return &completer{e: e, a: a, index: map[key]int{}}
 }
 
 // keyOf says whose measure a slot of a frame is.
@@ -66,7 +65,7 @@ func (c *completer) variable(s slot, side string) int {
 	if d, err := clinical.ParseDate(c.a.Date); err == nil {
 		asOf = &d
 	}
-	v.cells = cellsOf(s.measure, c.uses[k.name], asOf)
+	v.cells = cellsOf(s.measure, c.e.uses[k.name], asOf)
 	c.index[k] = len(c.vars)
 	c.vars = append(c.vars, v)
 	return c.index[k]

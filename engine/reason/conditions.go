@@ -31,7 +31,7 @@ func (e *Engine) Conditions() []Condition {
 				visit(k)
 			}
 		}
-		visit(p.root)
+		visit(p.nodes[0])
 	}
 	for _, p := range e.rs.Parts {
 		add("applies", e.applies[p])

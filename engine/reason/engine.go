@@ -12,6 +12,7 @@ package reason
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"crus/engine/ruleset"
@@ -23,11 +24,16 @@ import (
 type Engine struct {
 	rs       *ruleset.Ruleset
 	layout   *layout
+	uses     map[string]*usage // of each measure
 	applies  map[*ruleset.Part]*program // nil entries: always
 	facts    []*fact
 	rules    []*rule
 	cautions []*caution
 	open     map[*vocab.Choice]*ruleset.Open
+	down     []int // rules, each after those that override it
+	topics   map[*vocab.Choice]*topic
+	advices  int    // how many
+	steps    [2]int // of everything that runs for the person, and for a limb
 }
 
 type fact struct {
@@ -50,8 +56,15 @@ type rule struct {
 
 type advice struct {
 	*ruleset.Advice
+	index   int
 	rule    *rule
 	formula *program
+}
+
+// topic is what a ruleset says of one choice.
+type topic struct {
+	advice []*advice // in the order of the rules
+	bears  []int     // the rules that advise on it, and those that could set these aside, top down
 }
 
 type caution struct {
@@ -67,7 +80,8 @@ type caution struct {
 func New(rs *ruleset.Ruleset) (*Engine, error) {
 	e := &Engine{rs: rs, applies: map[*ruleset.Part]*program{}, open: map[*vocab.Choice]*ruleset.Open{}}
 	e.layout = newLayout(rs)
-	b := &builder{e: e}
+	e.uses = cutsOf(rs)
+	b := &builder{e: e, plans: map[*ruleset.Part]*planner{}}
 	for _, p := range rs.Parts {
 		e.applies[p] = b.program(p.Applies)
 	}
@@ -81,7 +95,8 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 			x.applies = e.applies[r.Part]
 		}
 		for _, a := range r.Advise {
-			x.advise = append(x.advise, &advice{Advice: a, rule: x, formula: b.program(a.Formula)})
+			x.advise = append(x.advise, &advice{Advice: a, index: e.advices, rule: x, formula: b.program(a.Formula)})
+			e.advices++
 		}
 		x.needs = e.needs(append(formulas(r), r.When, r.Unless, r.Part.Applies)...)
 		e.rules = append(e.rules, x)
@@ -102,7 +117,65 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 	for _, o := range rs.Open { // parts come before those that build on them: the nearest word counts
 		e.open[o.Choice] = o
 	}
+	e.down = topDown(e.rules)
+	e.topics = map[*vocab.Choice]*topic{}
+	for _, c := range rs.Vocabulary.Choices {
+		e.topics[c] = e.topic(c)
+	}
+	e.steps = [2]int{e.room(false), e.room(true)}
 	return e, b.err
+}
+
+// room counts the steps of everything that runs for the person, or for a limb.
+func (e *Engine) room(limb bool) (n int) {
+	count := func(runs bool, ps ...*program) {
+		for _, p := range ps {
+			if runs && p != nil {
+				n += len(p.blank)
+			}
+		}
+	}
+	for _, f := range e.facts {
+		count(f.Limb == limb, f.prog)
+	}
+	for _, x := range e.rules {
+		count(x.Limb == limb, x.applies, x.when, x.unless)
+		for _, a := range x.advise {
+			count(x.Limb == limb, a.formula)
+		}
+	}
+	for _, c := range e.cautions {
+		count(c.Limb == limb, c.applies, c.when)
+	}
+	count(!limb, e.applies[e.rs.Parts[len(e.rs.Parts)-1]])
+	return n
+}
+
+// topic gathers what bears on a choice.
+func (e *Engine) topic(c *vocab.Choice) *topic {
+	t := &topic{}
+	bears := make([]bool, len(e.rules))
+	for _, x := range e.rules {
+		for _, a := range x.advise {
+			if a.Choice == c {
+				t.advice = append(t.advice, a)
+				bears[x.index] = true
+			}
+		}
+	}
+	for _, i := range slices.Backward(e.down) { // whatever bears makes its overriders bear
+		if bears[i] {
+			for _, o := range e.rules[i].overriders {
+				bears[o] = true
+			}
+		}
+	}
+	for _, i := range e.down {
+		if bears[i] {
+			t.bears = append(t.bears, i)
+		}
+	}
+	return t
 }
 
 func formulas(r *ruleset.Rule) []*ruleset.Expr {
@@ -144,8 +217,9 @@ func (e *Engine) needs(exprs ...*ruleset.Expr) []int {
 func (e *Engine) Ruleset() *ruleset.Ruleset { return e.rs }
 
 type builder struct {
-	e   *Engine
-	err error
+	e     *Engine
+	plans map[*ruleset.Part]*planner
+	err   error
 }
 
 // program makes the runnable form of an expression; nil for nil.
@@ -153,7 +227,16 @@ func (b *builder) program(x *ruleset.Expr) *program {
 	if x == nil {
 		return nil
 	}
-	p, err := newProgram(x, b.e.layout)
+	plan, err := b.plans[x.Part], error(nil)
+	if plan == nil {
+		if plan, err = newPlanner(x.Env, b.e.layout.names[x.Part]); err == nil {
+			b.plans[x.Part] = plan
+		}
+	}
+	var p *program
+	if err == nil {
+		p, err = newProgram(x, b.e.layout, plan)
+	}
 	if err != nil && b.err == nil {
 		b.err = fmt.Errorf("%s: %w", x.Text.All(), err)
 	}

@@ -96,11 +96,12 @@ type frame struct {
 	values []ref.Val
 	texts  map[string]string // free texts, for ${names} only
 	side   string            // "left", "right", or "" for the person
+	room   *room             // for the steps that are shown
 }
 
 // newFrame lays out an assessment as one limb sees it.
-func newFrame(l *layout, a *assess.Assessment, side assess.Side) *frame {
-	f := &frame{layout: l, values: make([]ref.Val, len(l.blank)), texts: map[string]string{}, side: string(side)}
+func newFrame(l *layout, a *assess.Assessment, side assess.Side, steps int) *frame {
+	f := &frame{layout: l, values: make([]ref.Val, len(l.blank)), texts: map[string]string{}, side: string(side), room: newRoom(steps)}
 	copy(f.values, l.blank)
 	f.record(a.Person, "person", false)
 	if side != "" {
@@ -126,10 +127,11 @@ func (f *frame) record(entries map[string]*assess.Entry, root string, other bool
 	}
 }
 
-// view is what one part's conditions see of a frame.
+// view is what one part's conditions see of a frame, and where their steps go.
 type view struct {
 	*frame
 	names map[string]int
+	steps []Step
 }
 
 // ResolveName finds a name, for cel-go.
@@ -143,3 +145,12 @@ func (v *view) ResolveName(name string) (any, bool) {
 
 // Parent is nil: there is nothing else to look in.
 func (v *view) Parent() cel.Activation { return nil }
+
+// waitFor gives the unknown value that waits for some slots.
+func (l *layout) waitFor(slots []int) ref.Val {
+	var out *types.Unknown
+	for _, i := range slots {
+		out = types.MergeUnknowns(out, l.blank[i].(*types.Unknown))
+	}
+	return out
+}

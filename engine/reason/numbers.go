@@ -7,46 +7,57 @@ import (
 	"crus/engine/vocab"
 )
 
-// bounds is what the limits leave of a number, with the limits that set its ends (nil: the choice's
-// own range).
-type bounds struct {
-	lo, hi     float64
-	from, upTo *effect
-}
+// bounds is what limits leave of a number.
+type bounds struct{ lo, hi float64 }
 
 func bound(c *vocab.Choice, effects []effect) bounds {
-	b := bounds{lo: c.Between.Lo, hi: c.Between.Hi}
-	for i := range effects {
-		f := &effects[i]
-		switch f.Verb {
-		case ruleset.AtLeast:
-			if f.value > b.lo {
-				b.lo, b.from = f.value, f
-			}
-		case ruleset.AtMost:
-			if f.value < b.hi {
-				b.hi, b.upTo = f.value, f
-			}
-		}
+	b := bounds{c.Between.Lo, c.Between.Hi}
+	for _, f := range effects {
+		b = b.limited(f)
+	}
+	return b
+}
+
+func (b bounds) limited(f effect) bounds {
+	switch f.Verb {
+	case ruleset.AtLeast:
+		b.lo = max(b.lo, f.value)
+	case ruleset.AtMost:
+		b.hi = min(b.hi, f.value)
 	}
 	return b
 }
 
 func (b bounds) empty() bool { return b.lo > b.hi }
 
-// conflict names the limits that can't hold together; one alone where it leaves the range that can
-// be made.
-func (b bounds) conflict() []string {
-	out := []string{}
-	for _, f := range []*effect{b.from, b.upTo} {
-		if f != nil && (len(out) == 0 || out[0] != f.rule.Name) {
-			out = append(out, f.rule.Name)
+// conflictNumbers gives a smallest set of rules whose limits can't hold together: the first that
+// leaves nothing alone, or else the two with the tightest limits.
+func conflictNumbers(c *vocab.Choice, effects []effect) []string {
+	alone := map[int]bounds{}
+	for _, f := range effects {
+		b, seen := alone[f.rule.index]
+		if !seen {
+			b = bounds{c.Between.Lo, c.Between.Hi}
+		}
+		alone[f.rule.index] = b.limited(f)
+	}
+	least, most := effects[0].rule, effects[0].rule
+	for _, f := range effects {
+		b := alone[f.rule.index]
+		if b.empty() {
+			return []string{f.rule.Name}
+		}
+		if b.lo > alone[least.index].lo {
+			least = f.rule
+		}
+		if b.hi < alone[most.index].hi {
+			most = f.rule
 		}
 	}
-	if len(out) == 2 && out[0] > out[1] {
-		out[0], out[1] = out[1], out[0]
+	if most.index < least.index {
+		least, most = most, least
 	}
-	return out
+	return []string{least.Name, most.Name}
 }
 
 // near moves a value to the nearest end of the interval if it lies outside.

@@ -1,10 +1,9 @@
 package reason
 
 import (
-	"sort"
+	"slices"
 	"strings"
 
-	"github.com/google/cel-go/cel"
 	"github.com/google/cel-go/common/ast"
 	"github.com/google/cel-go/common/operators"
 	"github.com/google/cel-go/common/types"
@@ -19,37 +18,48 @@ import (
 // tried many times.
 type program struct {
 	expr   *ruleset.Expr
-	shown  cel.Program // keeps the value of every sub-expression
-	plain  cel.Program
-	root   *node
-	nodes  int
+	shown  interpreter.InterpretableV2 // writes the value of every sub-expression to its step
+	plain  interpreter.InterpretableV2
+	nodes  []*node // as the steps are laid out: the root, then level by level, so that siblings stand together
+	blank  []Step  // what is fixed of each step
 	layout *layout
 	names  map[string]int
 }
 
 // node is the fixed part of a Step.
 type node struct {
-	id    int64
-	text  string
-	place string
-	slot  int // for a name: its slot; otherwise -1
-	kids  []*node
+	id       int64
+	text     string
+	place    string
+	slot     int // for a name: its slot; otherwise -1
+	kids     []*node
+	branches []*node // of a ?: b : c, these three; nil for a constant
+	from     int     // where its kids begin among the nodes
 }
 
-func newProgram(x *ruleset.Expr, l *layout) (*program, error) {
+func newProgram(x *ruleset.Expr, l *layout, plan *planner) (*program, error) {
 	p := &program{expr: x, layout: l, names: l.names[x.Part]}
+	root := p.node(x.AST.NativeRep().Expr())
+	if root == nil { // a constant: shown as it is
+		root = &node{id: x.AST.NativeRep().Expr().ID(), text: oneLine(x.Text.S), place: x.Text.All().String(), slot: -1}
+	}
+	p.nodes = []*node{root}
+	steps := map[int64]int{}
+	for i := 0; i < len(p.nodes); i++ {
+		n := p.nodes[i]
+		if n.slot < 0 {
+			steps[n.id] = i
+		}
+		n.from = len(p.nodes)
+		p.nodes = append(p.nodes, n.kids...)
+		p.blank = append(p.blank, Step{Text: n.text, Place: n.place})
+	}
 	var err error
-	if p.plain, err = x.Env.Program(x.AST); err != nil {
+	if p.plain, err = plan.plain(x); err != nil {
 		return nil, err
 	}
-	if p.shown, err = x.Env.Program(x.AST, cel.EvalOptions(cel.OptExhaustiveEval)); err != nil {
+	if p.shown, err = plan.shown(x, steps); err != nil {
 		return nil, err
-	}
-	p.root = p.node(x.AST.NativeRep().Expr())
-	if p.root == nil { // a constant: shown as it is
-		id := x.AST.NativeRep().Expr().ID()
-		p.nodes++
-		p.root = &node{id: id, text: strings.TrimSpace(x.Text.S), place: x.Text.All().String(), slot: -1}
 	}
 	return p, nil
 }
@@ -80,16 +90,13 @@ func (p *program) node(e ast.Expr) *node {
 			args = chain(e, f, nil)
 		}
 		for _, a := range args {
-			n.add(p.node(a))
+			before := len(n.kids)
+			p.below(n, a)
+			if c.FunctionName() == operators.Conditional {
+				n.branches = append(n.branches, append(n.kids[before:len(n.kids):len(n.kids)], nil)[0])
+			}
 		}
 		if n.kids == nil && constant(e) {
-			return nil
-		}
-	case ast.ListKind:
-		for _, item := range e.AsList().Elements() {
-			n.add(p.node(item))
-		}
-		if n.kids == nil {
 			return nil
 		}
 	case ast.ComprehensionKind: // the steps inside hold the last item's values only; the names read are shown instead
@@ -98,19 +105,25 @@ func (p *program) node(e ast.Expr) *node {
 			if r, ok := p.expr.AST.NativeRep().ReferenceMap()[x.ID()]; ok && x.Kind() != ast.CallKind {
 				if i, ok := p.names[r.Name]; ok && !seen[i] {
 					seen[i] = true
-					p.nodes++
-					n.add(&node{id: x.ID(), slot: i, text: r.Name, place: p.expr.Where(x.ID()).String()})
+					n.kids = append(n.kids, &node{id: x.ID(), slot: i, text: r.Name, place: p.expr.Where(x.ID()).String()})
 				}
 			}
 		}))
 	}
 	n.text = oneLine(p.expr.Written(n.id))
 	n.place = p.expr.Where(n.id).String()
-	p.nodes++
 	return n
 }
 
-func (n *node) add(kid *node) {
+// below adds the steps of an argument; those of the items of a list are shown without the list.
+func (p *program) below(n *node, e ast.Expr) {
+	if e.Kind() == ast.ListKind {
+		for _, item := range e.AsList().Elements() {
+			p.below(n, item)
+		}
+		return
+	}
+	kid := p.node(e)
 	if kid != nil {
 		n.kids = append(n.kids, kid)
 	}
@@ -142,63 +155,88 @@ func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
 // show works the program out and keeps every step.
 func (p *program) show(f *frame) (ref.Val, *Step) {
-	value, details, err := p.shown.Eval(&view{f, p.names})
-	value = settled(value, err)
-	var state interpreter.EvalState
-	if details != nil {
-		state = details.State()
+	steps, links := f.room.take(len(p.blank))
+	copy(steps, p.blank)
+	value := execute(p.shown, &view{frame: f, names: p.names, steps: steps})
+	for i, n := range p.nodes {
+		if n.slot >= 0 {
+			steps[i].Value.V = f.values[n.slot]
+		}
+		if k := len(n.kids); k > 0 {
+			steps[i].Steps = links[n.from : n.from+k : n.from+k]
+		}
 	}
-	s := &stepper{frame: f, state: state, steps: make([]Step, p.nodes), links: make([]*Step, p.nodes)}
-	step := s.step(p.root)
-	step.Value = Value{value}
-	return value, step
+	steps[0].Value.V = value
+	return value, &steps[0]
 }
 
-// try works the program out without steps.
-func (p *program) try(f *frame) ref.Val {
-	value, _, err := p.plain.Eval(&view{f, p.names})
-	return settled(value, err)
-}
-
-// settled makes a failure a value like any other.
-func settled(v ref.Val, err error) ref.Val {
-	if err == nil {
-		return v
-	}
-	if e, ok := v.(*types.Err); ok {
-		return e
-	}
-	return types.WrapErr(err)
-}
-
-// stepper fills steps from two blocks of memory made at once.
-type stepper struct {
-	*frame
-	state interpreter.EvalState
+// room is memory for the steps of many programs, made at once.
+type room struct {
 	steps []Step
 	links []*Step
 }
 
-func (s *stepper) step(n *node) *Step {
-	out := &s.steps[0]
-	s.steps = s.steps[1:]
-	out.Text, out.Place = n.text, n.place
-	switch {
-	case n.slot >= 0:
-		out.Value.V = s.values[n.slot]
-	case s.state != nil:
-		if v, ok := s.state.Value(n.id); ok {
-			out.Value.V = v
+func newRoom(n int) *room {
+	r := &room{make([]Step, n), make([]*Step, n)}
+	for i := range r.steps {
+		r.links[i] = &r.steps[i]
+	}
+	return r
+}
+
+// take gives n steps and a pointer to each.
+func (r *room) take(n int) ([]Step, []*Step) {
+	if n > len(r.steps) {
+		r = newRoom(n)
+	}
+	steps, links := r.steps[:n:n], r.links[:n:n]
+	r.steps, r.links = r.steps[n:], r.links[n:]
+	return steps, links
+}
+
+// try works the program out without steps.
+func (p *program) try(f *frame) ref.Val { return execute(p.plain, &view{frame: f, names: p.names}) }
+
+// waits adds the slots that an unknown program waits for to some others, in no order: those of every
+// unknown part that can still decide it. A failed part waits for nothing.
+func (p *program) waits(step *Step, slots []int) []int {
+	if p == nil {
+		return slots
+	}
+	return p.nodes[0].waits(step, slots)
+}
+
+func (n *node) waits(step *Step, slots []int) []int {
+	u, ok := step.Value.V.(*types.Unknown)
+	if !ok {
+		return slots
+	}
+	before := len(slots)
+	for i, kid := range n.kids {
+		if n.decides(kid, step) {
+			slots = kid.waits(step.Steps[i], slots)
 		}
 	}
-	if k := len(n.kids); k > 0 {
-		out.Steps = s.links[:k:k]
-		s.links = s.links[k:]
-		for i, kid := range n.kids {
-			out.Steps[i] = s.step(kid)
+	if len(slots) == before {
+		for _, id := range u.IDs() {
+			slots = append(slots, int(id))
 		}
 	}
-	return out
+	return slots
+}
+
+// decides reports whether a part can decide: the branch that a known condition passes by can't.
+func (n *node) decides(kid *node, step *Step) bool {
+	if n.branches == nil || n.branches[0] == nil || kid == n.branches[0] {
+		return true
+	}
+	switch truthOf(step.Steps[0].Value.V) {
+	case yes:
+		return kid == n.branches[1]
+	case no:
+		return kid == n.branches[2]
+	}
+	return true
 }
 
 // truth is Kleene's third value between the two.
@@ -220,24 +258,13 @@ func truthOf(v ref.Val) truth {
 	return unknown // unknown, or failed
 }
 
-// waits lists the slots that an unknown value waits for, in order.
-func waits(v ref.Val, into map[int]bool) {
-	if u, ok := v.(*types.Unknown); ok {
-		for _, id := range u.IDs() {
-			into[int(id)] = true
-		}
-	}
-}
-
-func (l *layout) paths(slots map[int]bool) []string {
-	order := make([]int, 0, len(slots))
-	for i := range slots {
-		order = append(order, i)
-	}
-	sort.Ints(order)
-	out := make([]string, 0, len(order))
-	for _, i := range order {
-		out = append(out, l.slots[i].path)
+// paths names some slots, each once and in their order.
+func (l *layout) paths(slots []int) []string {
+	slices.Sort(slots)
+	slots = slices.Compact(slots)
+	out := make([]string, len(slots))
+	for i, at := range slots {
+		out[i] = l.slots[at].path
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package reason
 import (
 	"slices"
 
+	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
 )
 
@@ -11,12 +12,13 @@ import (
 type scope struct {
 	*frame
 	e        *Engine
+	person   *scope  // nil where this is the person
 	own      []truth // by rule; of rules that run in this scope
 	state    []string
 	waits    [][]string
 	aside    [][]string
 	traces   []*Trace // by rule
-	forms    map[*advice]form
+	forms    []form   // by advice
 	facts    []*Trace
 	cautions []cautioned
 }
@@ -28,88 +30,99 @@ type cautioned struct {
 	trace *Trace
 }
 
-// work works one scope out. Facts, rules and cautions that read no limb are taken from person,
-// which is nil when the person itself is worked out.
-func (e *Engine) work(f *frame, person *scope) *scope {
-	s := &scope{frame: f, e: e, own: make([]truth, len(e.rules)), state: make([]string, len(e.rules)),
-		waits: make([][]string, len(e.rules)), aside: make([][]string, len(e.rules)), traces: make([]*Trace, len(e.rules)),
-		forms: map[*advice]form{}, facts: make([]*Trace, len(e.facts)), cautions: make([]cautioned, len(e.cautions))}
+// newScope works out the facts of a scope. Those that read no limb are taken from person, which is
+// nil when the person itself is worked out.
+func (e *Engine) newScope(f *frame, person *scope) *scope {
+	s := &scope{frame: f, e: e, person: person, facts: make([]*Trace, len(e.facts))}
 	for i, x := range e.facts {
 		switch {
-		case x.Limb == (person != nil):
+		case s.runs(x.Limb):
 			v, step := x.prog.show(f)
+			if types.IsUnknown(v) {
+				v = e.layout.waitFor(x.prog.waits(step, nil))
+			}
 			f.values[x.slot] = v
-			s.facts[i] = &Trace{Place: x.place, When: step, Because: f.fill(x.Part, x.Because), Cites: x.Cites}
+			s.facts[i] = &Trace{Place: x.place, When: step, Cites: x.Cites}
 		case person != nil:
 			f.values[x.slot] = person.values[x.slot]
 		}
 	}
-	for i, x := range e.rules {
-		switch {
-		case x.Limb == (person != nil):
-			s.rule(i, x)
-		case person != nil:
-			s.own[i], s.waits[i], s.traces[i] = person.own[i], person.waits[i], person.traces[i]
-			for _, a := range x.advise {
-				s.forms[a] = person.forms[a]
-			}
-		}
-	}
-	s.override(person != nil)
-	for i, x := range e.cautions {
-		if x.Limb == (person != nil) {
-			s.caution(i, x)
+	for i, x := range e.facts { // a text may name any fact, so all are worked out before
+		if t := s.facts[i]; t != nil {
+			t.Because = f.fill(x.Part, x.Because)
 		}
 	}
 	return s
 }
 
-// condition works out one part of a rule's condition and notes what it waits for.
-func (s *scope) condition(p *program, into map[int]bool) (truth, *Step) {
+// runs reports whether what reads a limb, or reads none, runs in this scope.
+func (s *scope) runs(limb bool) bool { return limb == (s.person != nil) }
+
+// work works out the rules and cautions of a scope.
+func (s *scope) work() {
+	n := len(s.e.rules)
+	s.own, s.state, s.waits, s.aside = make([]truth, n), make([]string, n), make([][]string, n), make([][]string, n)
+	s.traces, s.forms, s.cautions = make([]*Trace, n), make([]form, s.e.advices), make([]cautioned, len(s.e.cautions))
+	for i, x := range s.e.rules {
+		switch {
+		case s.runs(x.Limb):
+			s.rule(i, x)
+		case s.person != nil:
+			s.own[i], s.waits[i], s.traces[i] = s.person.own[i], s.person.waits[i], s.person.traces[i]
+			for _, a := range x.advise {
+				s.forms[a.index] = s.person.forms[a.index]
+			}
+		}
+	}
+	s.override()
+	for i, x := range s.e.cautions {
+		if s.runs(x.Limb) {
+			s.caution(i, x)
+		}
+	}
+}
+
+// condition works out one part of a rule's condition.
+func (s *scope) condition(p *program) (truth, *Step) {
 	if p == nil {
 		return yes, nil
 	}
 	v, step := p.show(s.frame)
-	t := truthOf(v)
-	if t == unknown {
-		waits(v, into)
-	}
-	return t, step
+	return truthOf(v), step
 }
 
 func (s *scope) rule(i int, x *rule) {
-	slots := map[int]bool{}
 	t := &Trace{Place: x.place, Because: s.fill(x.Part, x.Because), Cites: x.Cites}
-	applies, step := s.condition(x.applies, slots)
-	t.Applies = step
-	when, step := s.condition(x.when, slots)
-	t.When = step
-	unless, step := s.condition(x.unless, slots)
-	t.Unless = step
+	var applies, when, unless truth
+	applies, t.Applies = s.condition(x.applies)
+	when, t.When = s.condition(x.when)
+	unless, t.Unless = s.condition(x.unless)
 	s.own[i] = both(both(applies, when), not(unless, x.unless == nil))
 	if s.own[i] == unknown {
-		s.waits[i] = s.layout.paths(slots)
+		slots := x.applies.waits(t.Applies, nil)
+		slots = x.when.waits(t.When, slots)
+		s.waits[i] = s.layout.paths(x.unless.waits(t.Unless, slots))
 	}
-	for _, a := range x.advise {
-		effect := Effect{Choice: a.Choice.Name, Verb: string(a.Verb), Options: a.Options}
+	t.Advises = make([]Effect, len(x.advise))
+	for j, a := range x.advise {
+		t.Advises[j] = Effect{Choice: a.Choice.Name, Verb: string(a.Verb), Options: a.Options}
 		f := form{advice: a, known: true}
 		if a.formula != nil {
 			var v ref.Val
-			v, effect.Formula = a.formula.show(s.frame)
+			v, t.Advises[j].Formula = a.formula.show(s.frame)
 			f.value, f.known = number(v, a.Choice.Unit)
 		}
-		s.forms[a] = f
-		t.Advises = append(t.Advises, effect)
+		s.forms[a.index] = f
 	}
 	s.traces[i] = t
 }
 
 // override settles which rules are in force. In the person's scope, rules that a limb's rule could
 // set aside are not there (they run per limb).
-func (s *scope) override(limb bool) {
-	for _, i := range topDown(s.e.rules) {
+func (s *scope) override() {
+	for _, i := range s.e.down {
 		x := s.e.rules[i]
-		if !limb && x.Limb {
+		if s.person == nil && x.Limb {
 			s.state[i] = DidNotFire
 			continue
 		}
@@ -137,26 +150,22 @@ func (s *scope) override(limb bool) {
 }
 
 func (s *scope) caution(i int, x *caution) {
-	slots := map[int]bool{}
-	c := cautioned{trace: &Trace{Place: x.place, Cites: x.Cites}}
-	applies, step := s.condition(x.applies, slots)
-	c.trace.Applies = step
-	when, step := s.condition(x.when, slots)
-	c.trace.When = step
-	if c.truth = both(applies, when); c.truth == unknown {
-		c.waits = s.layout.paths(slots)
+	t := &Trace{Place: x.place, Cites: x.Cites}
+	var applies, when truth
+	applies, t.Applies = s.condition(x.applies)
+	when, t.When = s.condition(x.when)
+	c := cautioned{truth: both(applies, when), trace: t}
+	if c.truth == unknown {
+		c.waits = s.layout.paths(x.when.waits(t.When, x.applies.waits(t.Applies, nil)))
 	}
 	s.cautions[i] = c
 }
 
 // effects lists what the rules in force say of a choice, in the order of the rules.
-func (s *scope) effects(choice string) (out []effect) {
-	for _, x := range s.e.rules {
-		if s.state[x.index] != Fired {
-			continue
-		}
-		for _, a := range x.advise {
-			if f := s.forms[a]; a.Choice.Name == choice && f.known {
+func (s *scope) effects(t *topic) (out []effect) {
+	for _, a := range t.advice {
+		if s.state[a.rule.index] == Fired {
+			if f := s.forms[a.index]; f.known {
 				out = append(out, effect{a, f.value})
 			}
 		}

@@ -56,6 +56,7 @@ where there are warnings); 2 where it could not be read.`,
 
 // checkResult is what a check found; without errors there is a ruleset or a vocabulary.
 type checkResult struct {
+	kind, name string // ruleset | vocabulary, as the user named it
 	ruleset    *ruleset.Ruleset
 	vocabulary *vocab.Vocabulary
 	diags      source.Diagnostics
@@ -67,7 +68,7 @@ func (a *app) checked(name string, today day) checkResult {
 	for _, d := range diags {
 		if d.Code == "not_a_ruleset" {
 			v, diags := lib.Vocabulary(name)
-			return checkResult{vocabulary: v, diags: diags.Sorted()}
+			return checkResult{"vocabulary", name, nil, v, diags.Sorted()}
 		}
 	}
 	if rs == nil { // its rules can't be read, but the assessments of its worked cases may be
@@ -76,14 +77,14 @@ func (a *app) checked(name string, today day) checkResult {
 			_, ds := assess.Given(b, v)
 			diags = append(diags, ds...)
 		}
-		return checkResult{diags: diags.Sorted()}
+		return checkResult{"ruleset", name, nil, nil, diags.Sorted()}
 	}
 	diags = append(diags, cases.Check(rs)...)
 	if rs.Overdue(today.or("")) {
 		diags = append(diags, source.Warnf(rs.Where, "overdue", "The review date %s has passed.", rs.ReviewBy).
 			Hinting("Review the ruleset and give it a new review_by; until then every report says that it is overdue."))
 	}
-	return checkResult{ruleset: rs, diags: diags.Sorted()}
+	return checkResult{"ruleset", name, rs, nil, diags.Sorted()}
 }
 
 // write says what was found, and what was read.

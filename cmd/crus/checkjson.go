@@ -9,10 +9,10 @@ import (
 // checkJSON is what crus check --json writes.
 type checkJSON struct {
 	Format      string           `json:"format"` // crus-check/1
-	Kind        string           `json:"kind"`   // ruleset | vocabulary; "" where neither could be made out
-	Name        string           `json:"name"`
-	Version     string           `json:"version"`
-	Digest      string           `json:"digest"`
+	Kind        string           `json:"kind"`   // ruleset | vocabulary
+	Name        string           `json:"name"`   // with errors: as it was named on the command line
+	Version     string           `json:"version,omitempty"`
+	Digest      string           `json:"digest,omitempty"`
 	Read        map[string]int   `json:"read"` // how many rules, cautions, ... are in force
 	Errors      int              `json:"errors"`
 	Warnings    int              `json:"warnings"`
@@ -54,17 +54,17 @@ func place(r source.Range) placeJSON {
 }
 
 func (r checkResult) json() checkJSON {
-	out := checkJSON{Format: "crus-check/1", Read: map[string]int{}, Errors: r.diags.Errors(), Diagnostics: []diagnosticJSON{}}
+	out := checkJSON{Format: "crus-check/1", Kind: r.kind, Name: r.name, Read: map[string]int{}, Errors: r.diags.Errors(), Diagnostics: []diagnosticJSON{}}
 	out.Warnings = len(r.diags) - out.Errors
 	switch {
 	case r.ruleset != nil:
-		out.Kind, out.Name, out.Version, out.Digest = "ruleset", r.ruleset.Name, r.ruleset.Version, r.ruleset.Digest
+		out.Name, out.Version, out.Digest = r.ruleset.Name, r.ruleset.Version, r.ruleset.Digest
 		for _, n := range r.read() {
 			out.Read[key(n.what)] = n.n
 		}
 	case r.vocabulary != nil:
 		v := r.vocabulary
-		out.Kind, out.Name, out.Version, out.Digest = "vocabulary", v.Name, v.Version, v.Digest
+		out.Name, out.Version, out.Digest = v.Name, v.Version, v.Digest
 		out.Read["measures"], out.Read["choices"], out.Read["scales"] = len(v.Measures), len(v.Choices), len(v.Scales)
 	}
 	for _, d := range r.diags {

@@ -44,7 +44,7 @@ CSV for a spreadsheet, and --html writes a sheet to print and fill in by hand.`,
 					return err
 				}
 				if !asJSON && !c.Flags().Changed("format") {
-					fmt.Fprintf(a.out, "%s has %s.\n", page, count(f.Count(), "measure"))
+					fmt.Fprintf(a.out, "Wrote %s: %s.\n", page, count(f.Count(), "measure"))
 					return nil
 				}
 			}

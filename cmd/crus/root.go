@@ -65,7 +65,7 @@ program or stands in a --library folder.`,
 		c.Flags().BoolP("help", "h", false, "show this help")
 		if c.Name() == "completion" {
 			c.Short = "Write the script that completes commands in your shell"
-			c.Long = "Writes the script with which your shell completes commands, options and the names\nof rulesets. The help of each shell's command says where it goes."
+			c.Long = "Writes the script with which your shell completes commands, options and the\nnames of rulesets. The help of each shell's command says where it goes."
 			c.Args, c.RunE = unknownCommand, root.RunE
 		}
 	}

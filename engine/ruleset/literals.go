@@ -57,7 +57,7 @@ func (w *literalWalk) call(e ast.Expr) {
 				Hinting("For example %s('%s').", sc.Name, sc.Grades[0]))
 		} else if _, ok := sc.Grade(label); !ok {
 			w.fail(source.Errorf(w.e.Where(args[0].ID()), "grade", "%s has no grade '%s'.", sc.Name, label).
-				Hinting("%s", source.DidYouMean(label, sc.Grades, "")+" Its grades are "+source.And(sc.Grades)+"."))
+				Hinting("Its grades are %s.", source.And(sc.Grades)))
 		}
 		return
 	}

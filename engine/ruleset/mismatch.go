@@ -6,6 +6,7 @@ import (
 
 	"github.com/google/cel-go/cel"
 	"github.com/google/cel-go/common/ast"
+	"github.com/google/cel-go/common/operators"
 
 	"crus/engine/clinical"
 	"crus/engine/source"
@@ -14,156 +15,211 @@ import (
 var (
 	overload = regexp.MustCompile(`^found no matching overload for '(.+)' applied to '(.*)'$`)
 	expected = regexp.MustCompile(`^expected type '(.+)' but found '(.+)'$`)
+	noRange  = regexp.MustCompile(`^expression of type '(.+)' cannot be range`)
 )
 
 // mismatches rewords what cel-go's checker reports: things that can't be compared or calculated
 // with each other.
 func (s *scope) mismatches(e *Expr, a *ast.AST, iss *cel.Issues) {
-	nodes := map[int64]ast.Expr{}
-	ast.PreOrderVisit(a.Expr(), ast.NewExprVisitor(func(x ast.Expr) { nodes[x.ID()] = x }))
+	m := &mismatcher{scope: s, e: e, nodes: map[int64]ast.Expr{}}
+	ast.PreOrderVisit(a.Expr(), ast.NewExprVisitor(func(x ast.Expr) { m.nodes[x.ID()] = x }))
 	nested := false
 	for _, err := range iss.Errors() {
-		where := e.Where(err.ExprID)
-		if m := overload.FindStringSubmatch(err.Message); m != nil {
-			s.fail(s.mismatch(e, nodes[err.ExprID], where, m[1], m[2]))
-			continue
+		inner := strings.Contains(err.Message, "comprehension exceeds nesting limit")
+		if !inner || !nested { // the inner ones are said with the outermost
+			s.fail(m.word(err.ExprID, err.Message))
 		}
-		if m := expected.FindStringSubmatch(err.Message); m != nil {
-			s.fail(source.Errorf(where, "mismatch", "%s is expected here, and this is %s.", upper(s.describe(m[1])), s.describe(m[2])).
-				Hinting("%s", wayOut(m[1])))
+		nested = nested || inner
+	}
+}
+
+type mismatcher struct {
+	*scope
+	e     *Expr
+	nodes map[int64]ast.Expr
+}
+
+// word gives one error of cel-go in the words of the trade.
+func (m *mismatcher) word(id int64, message string) source.Diagnostic {
+	where := m.e.Where(id)
+	if x := overload.FindStringSubmatch(message); x != nil {
+		problem, hint := m.overload(m.nodes[id], x[1], splitTypes(x[2]))
+		return source.Errorf(where, "mismatch", "%s", problem).Hinting("%s", hint)
+	}
+	if x := expected.FindStringSubmatch(message); x != nil {
+		found := m.side(m.nodes[id], x[2])
+		if x[1] == "bool" {
+			return source.Errorf(where, "mismatch", "A condition is expected here, and %s.", found.is()).Hinting("Compare it with something, for example with < or ==.")
+		}
+		return source.Errorf(where, "mismatch", "%s, and the items before it are %s.", upper(found.is()), m.plural(x[1])).
+			Hinting("All items of a list are of one kind.")
+	}
+	if x := noRange.FindStringSubmatch(message); x != nil {
+		return source.Errorf(where, "mismatch", "exists, all, filter and map go through a list, and %s.", m.side(m.nodes[id], x[1]).is()).
+			Hinting("For example [deg(0), deg(5)].exists(x, limb.knee_extension < x).")
+	}
+	switch {
+	case strings.Contains(message, "comprehension exceeds nesting limit"):
+		return source.Errorf(where, "too_costly", "A list is gone through inside another one.").
+			Hinting("Only one exists, all, filter or map can stand in a condition at a time; name the inner one as a finding.")
+	case strings.Contains(message, "field selection"):
+		return source.Errorf(where, "unknown_name", "Nothing can follow the dot here.").Hinting("A measure has no parts: compare it as it is.")
+	case strings.Contains(message, "matches"):
+		return source.Errorf(where, "regex", "The pattern can't be read, or is too large.").Hinting("Compare with whole words instead: limb.x in ['a', 'b'].")
+	}
+	return source.Errorf(where, "mismatch", "This can't be worked out: its parts do not go together.").Hinting("Compare like with like.")
+}
+
+// overload words "no matching overload" for one operator or function.
+func (m *mismatcher) overload(node ast.Expr, name string, types []string) (message, hint string) {
+	sides := make([]side, len(types))
+	for i, t := range types {
+		sides[i] = m.side(argument(node, i), t)
+	}
+	switch {
+	case name == operators.In && len(sides) == 2:
+		return m.lookup(sides[0], sides[1])
+	case name == operators.LogicalNot && len(sides) == 1:
+		return "! denies a condition, and " + sides[0].is() + ".", "Put the whole comparison in brackets: !(limb.x < deg(5))."
+	case name == operators.Negate && len(sides) == 1:
+		return upper(sides[0].amid()) + " has no negative.", "A minus stands before a number or a quantity."
+	case name == operators.Index && len(sides) == 2:
+		return "Square brackets can't follow " + sides[0].phrase() + ".", "A list stands alone: limb.malleolar_skin in ['fragile', 'broken']."
+	case name == operators.Conditional && len(sides) == 3:
+		if sides[0].typ != "bool" {
+			return "Before the ? stands a condition, and " + sides[0].is() + ".", "Compare it with something, for example with < or ==."
+		}
+		return "The two results of ? : are of different kinds: " + sides[1].phrase() + "; " + sides[2].phrase() + ".", "Make both the same kind."
+	case len(sides) == 2 && strings.HasPrefix(name, "_"):
+		return m.binary(strings.Trim(name, "_"), sides[0], sides[1])
+	}
+	return m.function(name, sides)
+}
+
+// argument gives the i-th thing that an operator or function is used on; the target of a method is
+// the first. It is nil where there is none.
+func argument(node ast.Expr, i int) ast.Expr {
+	if node == nil || node.Kind() != ast.CallKind {
+		return nil
+	}
+	args := node.AsCall().Args()
+	if node.AsCall().IsMemberFunction() {
+		args = append([]ast.Expr{node.AsCall().Target()}, args...)
+	}
+	if i >= len(args) {
+		return nil
+	}
+	return args[i]
+}
+
+// binary words an operator between two sides that do not go together.
+func (m *mismatcher) binary(sign string, a, b side) (message, hint string) {
+	switch sign {
+	case "+":
+		message = upper(a.amid()) + " and " + b.amid() + " can't be added."
+	case "-":
+		message = upper(b.amid()) + " can't be subtracted from " + a.phrase() + "."
+	case "*":
+		message = upper(a.amid()) + " can't be multiplied by " + b.phrase() + "."
+	case "/":
+		message = upper(a.amid()) + " can't be divided by " + b.phrase() + "."
+	case "%":
+		return "% takes what is left over of a division, of whole numbers only.", "A percentage is written percent(50)."
+	default:
+		if x, y, ok := m.chained(a); ok && b.text != "" {
+			return "A comparison has two sides, and this has three.",
+				"Write both with && between: " + x + " && " + y + " " + sign + " " + b.text + "."
+		}
+		message = upper(a.amid()) + " can't be compared with " + b.phrase() + "."
+	}
+	if hint = m.wayOut(sign, a, b); hint == "" {
+		hint = m.wayOut(sign, b, a)
+	}
+	if hint == "" {
+		hint = "Compare like with like."
+	}
+	return message, hint
+}
+
+// chained takes a comparison apart that stands on the left of another: 0 < x, and x.
+func (m *mismatcher) chained(a side) (whole, right string, ok bool) {
+	if a.node == nil || a.node.Kind() != ast.CallKind || a.text == "" {
+		return "", "", false
+	}
+	if _, compares := mirror(a.node.AsCall().FunctionName()); !compares {
+		return "", "", false
+	}
+	right = m.e.Written(a.node.AsCall().Args()[1].ID())
+	return a.text, right, right != ""
+}
+
+// lookup words in.
+func (m *mismatcher) lookup(a, list side) (message, hint string) {
+	item, isList := strings.CutPrefix(list.typ, "list(")
+	if !isList {
+		return "Behind in stands a list, and " + list.is() + ".", "Write a list in square brackets: limb.malleolar_skin in ['fragile', 'broken']."
+	}
+	item = strings.TrimSuffix(item, ")")
+	hint = "All items of the list must be of its kind."
+	if sc := m.scaleOf(a.typ); sc != nil {
+		hint = "Write each item as a grade, for example " + sc.Name + "('" + sc.Grades[len(sc.Grades)/2] + "')."
+	} else if d, ok := clinical.DimensionOf(m.types[a.typ]); ok {
+		hint = "Write the unit of each item, for example " + m.literal(a, d) + "(5)."
+	}
+	return upper(a.amid()) + " can't be looked for among " + m.plural(item) + ".", hint
+}
+
+// function words a function that was given what it does not take.
+func (m *mismatcher) function(name string, sides []side) (message, hint string) {
+	var given []string
+	for _, s := range sides {
+		given = append(given, s.phrase())
+	}
+	if sc := m.vocab.Scale(name); sc != nil {
+		return "A grade of " + name + " is written as one quoted word.", "For example " + name + "('" + sc.Grades[len(sc.Grades)/2] + "')."
+	}
+	for _, u := range clinical.Units() {
+		if clinical.LiteralFor(u) != name {
 			continue
 		}
 		switch {
-		case strings.Contains(err.Message, "comprehension"):
-			if nested { // the inner ones are said with the outermost
-				continue
-			}
-			nested = true
-			s.fail(source.Errorf(where, "too_costly", "A list is gone through inside another one.").
-				Hinting("Only one exists, all, filter or map can stand in a condition at a time; name the inner one as a finding."))
-		case strings.Contains(err.Message, "field selection"):
-			s.fail(source.Errorf(where, "unknown_name", "Nothing can follow the dot here.").Hinting("A measure has no parts: compare it as it is."))
-		case strings.Contains(err.Message, "regex") || strings.Contains(err.Message, "invalid matches argument"):
-			s.fail(source.Errorf(where, "regex", "The pattern can't be read.").Hinting("Compare with whole words instead: limb.x in ['a', 'b']."))
-		default:
-			s.fail(source.Errorf(where, "mismatch", "This does not fit together: %s.", err.Message).Hinting("Compare like with like."))
+		case len(sides) == 2 && sides[0].typ == "int" && sides[1].typ == "int" && sides[0].text != "" && sides[1].text != "":
+			return name + "(...) takes one number.", "The decimal sign is a point: " + name + "(" + sides[0].text + "." + sides[1].text + ")."
+		case len(sides) == 1:
+			return name + "(...) takes a bare number, and " + sides[0].is() + ".", "For example " + name + "(5)."
+		}
+		return name + "(...) takes one number.", "For example " + name + "(5)."
+	}
+	for _, f := range clinical.Functions() {
+		if f.Name == name {
+			hint = "For example " + f.Signature + ": " + f.Doc + "."
 		}
 	}
+	switch {
+	case name == "since" && len(sides) == 1:
+		return "since(...) takes a date, and " + sides[0].is() + ".", hint
+	case len(sides) == 0:
+		return name + "(...) takes something between its brackets.", hint
+	case hint == "":
+		hint = "The functions are listed in docs/language.md."
+	}
+	return name + " can't be used on " + source.And(given) + ".", hint
 }
 
 func upper(s string) string {
-	if s == "" {
+	if s == "" || strings.ContainsAny(strings.SplitN(s, " ", 2)[0], "._(") { // begins with something written, not a sentence
 		return s
 	}
 	return strings.ToUpper(s[:1]) + s[1:]
-}
-
-func wayOut(want string) string {
-	if want == "bool" {
-		return "Compare it with something, for example with < or ==."
-	}
-	return "Compare like with like."
-}
-
-func (s *scope) describe(celType string) string {
-	if t, ok := s.types[celType]; ok {
-		return clinical.Describe(t)
-	}
-	if strings.HasPrefix(celType, "list(") {
-		return "a list"
-	}
-	return celType
-}
-
-// mismatch words "no matching overload" for one operator or function. args is "(type, type)",
-// or "type.(type)" for a method.
-func (s *scope) mismatch(e *Expr, node ast.Expr, where source.Range, name, args string) source.Diagnostic {
-	types := splitTypes(args)
-	words := make([]string, len(types))
-	for i, t := range types {
-		words[i] = s.describe(t)
-	}
-	sign := strings.Trim(name, "_")
-	switch {
-	case s.vocab.Scale(name) != nil:
-		return source.Errorf(where, "mismatch", "A grade of %s is written as a quoted word.", name).
-			Hinting("For example %s('%s').", name, s.vocab.Scale(name).Grades[0])
-	case len(types) == 2 && strings.HasPrefix(name, "_") && strings.HasSuffix(name, "_"):
-		verb := "can't be compared with"
-		switch sign {
-		case "+":
-			verb = "can't be added to"
-		case "-":
-			verb = "can't be subtracted from each other:"
-		case "*":
-			verb = "can't be multiplied by"
-		case "/":
-			verb = "can't be divided by"
-		case "&&", "||":
-			return source.Errorf(where, "mismatch", "%s joins two conditions, and here it stands between %s and %s.", sign, words[0], words[1]).
-				Hinting("Write a whole comparison on each side.")
-		}
-		message := upper(words[0]) + " " + verb + " " + words[1] + "."
-		if sign == "-" {
-			message = upper(words[1]) + " can't be subtracted from " + words[0] + "."
-		}
-		return source.Errorf(where, "mismatch", "%s", message).Hinting("%s", s.likeWithLike(e, node, types, sign))
-	case name == "!_":
-		return source.Errorf(where, "mismatch", "! denies a condition, and this is %s.", words[0]).Hinting("Put the whole comparison in brackets: !(limb.x < deg(5)).")
-	case name == "-_":
-		return source.Errorf(where, "mismatch", "%s has no negative.", upper(words[0])).Hinting("A minus stands before a number or a quantity.")
-	case name == "_?_:_":
-		return source.Errorf(where, "mismatch", "The two results of ? : are of different kinds.").Hinting("Make both the same, for example both mm(...).")
-	case name == "@in" || name == "_in_":
-		return source.Errorf(where, "mismatch", "%s can't be looked for in %s.", upper(words[0]), words[len(words)-1]).
-			Hinting("All items of the list must be of its kind, for example limb.malleolar_skin in ['fragile', 'broken'].")
-	}
-	return source.Errorf(where, "mismatch", "%s can't be used with %s.", name, source.And(words)).Hinting("%s", s.signature(name))
-}
-
-// likeWithLike says how the one side is written so that it fits the other.
-func (s *scope) likeWithLike(e *Expr, node ast.Expr, types []string, sign string) string {
-	for i, t := range types {
-		if typ := s.types[t]; typ != nil {
-			other := types[1-i]
-			if d, ok := clinical.DimensionOf(typ); ok && (other == "int" || other == "double") && sign != "*" && sign != "/" {
-				written, unit := "5", d.Base()
-				if node != nil && node.Kind() == ast.CallKind && len(node.AsCall().Args()) == 2 {
-					args := node.AsCall().Args()
-					if w := e.Written(args[1-i].ID()); w != "" {
-						written = w
-					}
-					if path, ok := dotted(args[i]); ok { // the unit that the measure is recorded in
-						if ref, d := s.resolve(path, source.Range{}); d == nil && ref.Measure != nil {
-							unit = ref.Measure.Unit
-						}
-					}
-				}
-				return "Write its unit: " + clinical.LiteralFor(unit) + "(" + written + ")."
-			}
-		}
-		for _, sc := range s.vocab.Scales {
-			if sc.CELType().String() == t && types[1-i] != t {
-				return "A grade is written " + sc.Name + "('" + sc.Grades[len(sc.Grades)/2] + "')."
-			}
-		}
-	}
-	return "Compare like with like."
-}
-
-func (s *scope) signature(name string) string {
-	for _, f := range clinical.Functions() {
-		if f.Name == name {
-			return "It is written " + f.Signature + "."
-		}
-	}
-	return "See the list of functions in docs/language.md."
 }
 
 // splitTypes cuts "(a, list(b, c))" or "a.(b)" at its outer commas.
 func splitTypes(args string) []string {
 	args = strings.Replace(args, ".(", ", ", 1)
 	args = strings.TrimSuffix(strings.TrimPrefix(args, "("), ")")
+	if args == "" {
+		return nil
+	}
 	var out []string
 	depth, from := 0, 0
 	for i, c := range args {
@@ -179,5 +235,5 @@ func splitTypes(args string) []string {
 			}
 		}
 	}
-	return append(out, strings.TrimSpace(args[from:]))
+	return append(out, strings.TrimSuffix(strings.TrimSpace(args[from:]), ", "))
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"github.com/google/cel-go/common/ast"
+	"github.com/google/cel-go/common/types"
 
 	"crus/engine/source"
 	"crus/engine/vocab"
@@ -30,24 +31,17 @@ func (w *nameWalk) visit(e ast.Expr, bound []string) {
 	case ast.SelectKind:
 		w.sel(e, bound)
 	case ast.CallKind:
-		c := e.AsCall()
-		if c.IsMemberFunction() {
-			w.visit(c.Target(), bound)
+		w.call(e, bound)
+	case ast.LiteralKind:
+		if e.AsLiteral() == types.NullValue {
+			w.fail(source.Errorf(w.e.Where(e.ID()), "unknown_name", "There is no null in a condition: a missing value is unknown by itself.").
+				Hinting("Write recorded(limb.knee_extension) to ask whether something was recorded."))
 		}
-		for _, arg := range c.Args() {
-			w.visit(arg, bound)
-		}
-		w.function(e, c)
 	case ast.ListKind:
 		for _, item := range e.AsList().Elements() {
 			w.visit(item, bound)
 		}
-	case ast.MapKind:
-		for _, en := range e.AsMap().Entries() {
-			w.visit(en.AsMapEntry().Key(), bound)
-			w.visit(en.AsMapEntry().Value(), bound)
-		}
-	case ast.StructKind:
+	case ast.MapKind, ast.StructKind:
 		w.fail(source.Errorf(w.e.Where(e.ID()), "expression", "A group of fields in braces does not belong in a condition.").
 			Hinting("Conditions compare measures, for example limb.knee_extension < deg(0)."))
 	case ast.ComprehensionKind:
@@ -78,7 +72,11 @@ func isRoot(s string) bool {
 func (w *nameWalk) ident(e ast.Expr, bound []string) {
 	name := e.AsIdent()
 	if path, ok := strings.CutPrefix(name, "recorded."); ok {
-		w.read(e.ID(), path, true)
+		id := e.ID()
+		if call, ok := w.info.GetMacroCall(id); ok {
+			id = call.AsCall().Args()[0].ID()
+		}
+		w.read(id, path, true)
 		return
 	}
 	for _, b := range bound {
@@ -207,6 +205,9 @@ func (s *scope) resolve(path string, where source.Range) (Ref, *source.Diagnosti
 			ref.Fact = f
 			return ref, nil
 		}
+		if strings.Contains(name, ".") {
+			return failed("There is no "+root+" "+name+".", "What another ruleset defines can be used when that ruleset stands in builds_on.")
+		}
 		return failed("There is no "+root+" "+name+".", "Define it in a block "+root+" \""+name+"\" { ... }")
 	case "person", "limb", "other":
 	default:
@@ -232,34 +233,92 @@ func bearer(root string) string {
 	return "limb"
 }
 
-// nearest makes the hint for a path: the nearest names under the same root come first.
+// nearest makes the hint for a path: the nearest names under the same root come first, then those
+// that have all its words, then any.
 func (s *scope) nearest(path, otherwise string) string {
-	root, _, _ := strings.Cut(path, ".")
+	root, name, _ := strings.Cut(path, ".")
 	var same []string
 	for _, p := range s.paths {
-		if strings.HasPrefix(p, root+".") {
-			same = append(same, p)
+		if rest, ok := strings.CutPrefix(p, root+"."); ok {
+			same = append(same, rest)
 		}
 	}
-	if near := source.Nearest(path, same); len(near) > 0 {
+	near := source.Nearest(name, same)
+	if len(near) == 0 {
+		near = withWords(name, same)
+	}
+	if len(near) > 0 {
+		for i, n := range near {
+			near[i] = root + "." + n
+		}
 		return "Did you mean " + source.Or(near) + "?"
 	}
 	return source.DidYouMean(path, s.paths, otherwise)
 }
 
-// function checks that a function exists.
-func (w *nameWalk) function(e ast.Expr, c ast.CallExpr) {
-	name := c.FunctionName()
-	if w.env.HasFunction(name) { // operators too
+// withWords gives at most three candidates that have every word of a name, as tone has a place in
+// plantarflexor_tone.
+func withWords(name string, candidates []string) []string {
+	var out []string
+	for _, c := range candidates {
+		words := strings.FieldsFunc(c, func(r rune) bool { return r == '_' || r == '.' })
+		all := true
+		for _, w := range strings.FieldsFunc(name, func(r rune) bool { return r == '_' || r == '.' }) {
+			all = all && contains(words, w)
+		}
+		if all && len(out) < 3 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// call checks a function, and what it is called on.
+func (w *nameWalk) call(e ast.Expr, bound []string) {
+	c := e.AsCall()
+	name, where := c.FunctionName(), w.e.Where(e.ID())
+	if c.IsMemberFunction() {
+		if path, ok := dotted(c.Target()); ok && !contains(bound, path) {
+			if measureAt(w.vocab, path+"."+name) != nil || w.facts[path+"."+name] != nil {
+				w.fail(source.Errorf(where, "unknown_function", "%s.%s is no function.", path, name).Hinting("Take the brackets out."))
+				return
+			}
+		}
+		w.visit(c.Target(), bound)
+	}
+	if name == "recorded" {
+		w.fail(source.Errorf(where, "unknown_function", "recorded(...) takes the name of one measure.").Hinting("For example recorded(limb.knee_extension)."))
 		return
 	}
-	where := w.e.Where(e.ID())
-	hint := source.DidYouMean(name, w.funcs, "The functions are listed in docs/language.md.")
+	for _, arg := range c.Args() {
+		w.visit(arg, bound)
+	}
+	if w.env.HasFunction(name) && name != "dyn" && name != "type" { // operators too
+		return
+	}
+	w.fail(source.Errorf(where, "unknown_function", "There is no function %s.", name).Hinting("%s", w.functionLike(name)))
+}
+
+// functionLike makes the hint for a function that does not exist.
+func (w *nameWalk) functionLike(name string) string {
 	switch strings.ToLower(name) {
 	case "and", "or", "not":
-		hint = "Write && for and, || for or, ! for not."
-	case "has":
-		hint = "Write recorded(limb.x) to ask whether x was recorded."
+		return "Write && for and, || for or, ! for not."
+	case "if":
+		return "Write condition ? one : other."
+	case "dyn", "type":
+		return "Compare the measure itself."
+	case "has", "exists":
+		return "Write recorded(limb.x) to ask whether x was recorded."
 	}
-	w.fail(source.Errorf(where, "unknown_function", "There is no function %s.", name).Hinting("%s", hint))
+	begins := ""
+	for _, f := range w.funcs { // degrees for deg
+		if len(f) > len(begins) && len(f) > 1 && strings.HasPrefix(name, f) {
+			begins = f
+		}
+	}
+	if near := source.Nearest(name, w.funcs); len(near) == 0 && begins != "" {
+		return "Did you mean " + begins + "?"
+	}
+	return source.DidYouMean(name, w.funcs, "The functions are listed in docs/language.md.")
 }

@@ -52,6 +52,10 @@ func (m *mapper) visit(e ast.Expr) span {
 		}
 	}
 	switch node.Kind() {
+	case ast.LiteralKind:
+		if m.toks[at].text == "-" && at+1 < len(m.toks) { // a negative number is one node
+			s.end = m.toks[at+1].end
+		}
 	case ast.SelectKind:
 		kids(node.AsSelect().Operand())
 		if node.AsSelect().IsTestOnly() {

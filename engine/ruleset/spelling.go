@@ -6,6 +6,7 @@ import (
 
 	"github.com/google/cel-go/cel"
 
+	"crus/engine/clinical"
 	"crus/engine/source"
 )
 
@@ -33,15 +34,23 @@ func (s *scope) spelling(t source.Text) bool {
 		return false
 	}
 	for i, tok := range toks {
-		next, prev := "", ""
+		next, prev := token{}, token{}
 		if i+1 < len(toks) {
-			next = toks[i+1].text
+			next = toks[i+1]
 		}
 		if i > 0 {
-			prev = toks[i-1].text
+			prev = toks[i-1]
 		}
-		if message, hint := misspelt(tok.text, prev, next); message != "" {
-			s.fail(source.Errorf(place(tok.span), "syntax", "%s", message).Hinting("%s", hint))
+		message, hint := misspelt(tok.text, prev.text, next.text)
+		marked := tok.span
+		if message == "" {
+			message, hint = unjoined(tok.text, next.text)
+			if message != "" && next.text != "" {
+				marked.end = next.end
+			}
+		}
+		if message != "" {
+			s.fail(source.Errorf(place(marked), "syntax", "%s", message).Hinting("%s", hint))
 			return false
 		}
 	}
@@ -51,27 +60,43 @@ func (s *scope) spelling(t source.Text) bool {
 
 // misspelt says what is wrong with one token, and what to write.
 func misspelt(tok, prev, next string) (message, hint string) {
+	switch tok + " " + next {
+	case "= >":
+		return "=> is not a comparison.", "Greater or equal is written >=."
+	case "= <":
+		return "=< is not a comparison.", "Less or equal is written <=."
+	case "< >":
+		return "<> is not a comparison.", "Not equal is written !=."
+	case "== =":
+		return "=== is not a comparison.", "Equal is written ==."
+	case "!= =":
+		return "!== is not a comparison.", "Not equal is written !=."
+	case "* *":
+		return "There are no powers here.", "Multiply the number by itself."
+	}
 	switch tok {
 	case "=":
-		switch next {
-		case ">":
-			return "=> is not a comparison.", "Greater or equal is written >=."
-		case "<":
-			return "=< is not a comparison.", "Less or equal is written <=."
-		}
 		return "A single = does not compare.", "Equal is written ==."
 	case "&":
 		return "A single & does not join conditions.", "And is written &&."
 	case "|":
 		return "A single | does not join conditions.", "Or is written ||."
+	case "%":
+		if next == "" || !operandStart(next) {
+			return "% is not read behind a number.", "A percentage is written percent(50)."
+		}
 	case "≤":
 		return "≤ is not read here.", "Less or equal is written <=."
 	case "≥":
 		return "≥ is not read here.", "Greater or equal is written >=."
 	case "≠":
 		return "≠ is not read here.", "Not equal is written !=."
-	case "−", "–":
+	case "−", "–", "—":
 		return "This is a dash, not a minus sign.", "Write the - of the keyboard: deg(-5)."
+	case "×", "·":
+		return tok + " is not read here.", "Times is written *."
+	case "÷":
+		return "÷ is not read here.", "Divided by is written /."
 	case "°":
 		return "° is not read here.", "An angle is written deg(5)."
 	case "“", "”", "‘", "’", "„", "«", "»":
@@ -79,30 +104,101 @@ func misspelt(tok, prev, next string) (message, hint string) {
 	case ";":
 		return "A semicolon does not join conditions.", "And is written &&, or is written ||."
 	}
-	if word := strings.ToLower(tok); prev != "." && next != "(" && next != "." {
-		switch word {
-		case "and":
-			return tok + " is not read here.", "And is written &&."
-		case "or":
-			return tok + " is not read here.", "Or is written ||."
-		case "not":
-			return tok + " is not read here.", "Not is written ! before what it denies: !finding.marked_tone."
-		case "is":
-			return tok + " is not read here.", "Equal is written ==, not equal !=."
-		}
-	}
-	if c := []rune(tok); unicode.IsDigit(c[0]) && len(c) > 1 {
-		number := strings.TrimRight(tok, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_")
-		unit := tok[len(number):]
-		switch unit {
-		case "deg", "mm", "cm", "m", "kg", "g", "N", "Nm", "kPa", "years", "weeks", "days":
-			return "A unit does not stand behind its number here.", "Write " + unit + "(" + number + ")."
-		}
-	}
 	if c := []rune(tok); (c[0] == '\'' || c[0] == '"') && (len(c) == 1 || c[len(c)-1] != c[0]) {
 		return "A quoted word is not closed.", "Close it with the same quote: 'broken'."
 	}
+	if unicode.IsDigit([]rune(tok)[0]) {
+		number := strings.TrimRight(tok, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_")
+		if literal(tok[len(number):]) {
+			return "A unit does not stand behind its number here.", "Write " + tok[len(number):] + "(" + number + ")."
+		}
+	}
+	if prev != "." && next != "." && (next != "(" || operandEnd(prev)) {
+		if hint := english(tok); hint != "" {
+			return "The word \"" + tok + "\" is not read here.", hint
+		}
+	}
 	return "", ""
+}
+
+// english says how a word is written that other languages join or compare with.
+func english(word string) string {
+	switch strings.ToLower(word) {
+	case "and":
+		return "And is written &&."
+	case "or":
+		return "Or is written ||."
+	case "not":
+		return "Not is written ! before what it denies: !finding.marked_tone."
+	case "is", "equals":
+		return "Equal is written ==, not equal !=."
+	case "between":
+		return "Write both ends: limb.knee_extension >= deg(0) && limb.knee_extension <= deg(10)."
+	case "if", "when":
+		return "Write only what must hold."
+	case "then", "else":
+		return "A condition says only what must hold; what follows from it stands in the blocks advise."
+	}
+	return ""
+}
+
+// literal reports whether a word makes a quantity of a number.
+func literal(word string) bool {
+	for _, u := range clinical.Units() {
+		if name := clinical.LiteralFor(u); name != "" && name == word {
+			return true
+		}
+	}
+	return false
+}
+
+// unjoined says what is wrong where one token can't be followed by the next, which is "" at the end.
+func unjoined(tok, next string) (message, hint string) {
+	joins := joining(tok)
+	switch {
+	case joins && next == "":
+		return "Nothing stands behind this " + tok + ".", "Write what belongs there, or take it out."
+	case joins && joining(next) && next != "-" && next != "!":
+		return "Something is missing between " + tok + " and " + next + ".", "Write what belongs between the two, or take one out."
+	case joins || !operandEnd(tok) || !operandStart(next) || english(next) != "": // a word like and is said by itself
+		return "", ""
+	case number(tok) && literal(next):
+		return "A unit does not stand behind its number here.", "Write " + next + "(" + tok + ")."
+	case number(tok) && number(next):
+		return "A number is written without a space.", "Write " + tok + next + "."
+	}
+	return "A sign is missing between " + short(tok) + " and " + short(next) + ".", "And is written &&, or ||, equal ==; less and greater are < <= > >=."
+}
+
+// joining reports whether a token needs something behind it.
+func joining(tok string) bool {
+	switch tok {
+	case "&&", "||", "!", "==", "!=", "<", "<=", ">", ">=", "+", "-", "*", "/", "?", "in":
+		return true
+	}
+	return false
+}
+
+func number(tok string) bool { return tok != "" && tok[0] >= '0' && tok[0] <= '9' }
+
+// operandEnd reports whether a name, number, word or bracket ends with a token.
+func operandEnd(tok string) bool { return tok == ")" || tok == "]" || operandStart(tok) }
+
+// operandStart reports whether a name, number or word begins with a token.
+func operandStart(tok string) bool {
+	if tok == "" || tok == "in" {
+		return false
+	}
+	c := []rune(tok)[0]
+	return unicode.IsLetter(c) || unicode.IsDigit(c) || c == '_' || c == '\'' || c == '"'
+}
+
+// short cuts what is too long to be repeated in a sentence.
+func short(s string) string {
+	if r := []rune(s); len(r) > maxRepeat {
+		return string(r[:maxRepeat-1]) + "…"
+	}
+	return s
 }
 
 // brackets reports the first bracket that has no partner.
@@ -114,7 +210,12 @@ func (s *scope) brackets(toks []token, place func(span) source.Range) {
 		case "(", "[", "{":
 			open = append(open, tok)
 		case ")", "]", "}":
-			if len(open) == 0 || open[len(open)-1].text != pair[tok.text] {
+			if n := len(open); n > 0 && open[n-1].text != pair[tok.text] {
+				s.fail(source.Errorf(place(tok.span), "syntax", "This %s does not close the %s that is open.", tok.text, open[n-1].text).
+					Hinting("Close that one first.").With("It is opened here.", place(open[n-1].span)))
+				return
+			}
+			if len(open) == 0 {
 				s.fail(source.Errorf(place(tok.span), "syntax", "This %s closes nothing.", tok.text).
 					Hinting("Take it out, or open it with %s further left.", pair[tok.text]))
 				return
@@ -135,8 +236,6 @@ func (s *scope) syntax(e *Expr, iss *cel.Issues) {
 	where := e.Text.Range(e.runes[offset], e.runes[min(offset+1, len(e.runes)-1)])
 	message, hint := "The condition can't be read from here on.", "An operator such as &&, ||, <, == or a bracket is probably missing, or there is one too many."
 	switch m := err.Message; {
-	case strings.Contains(m, "recorded: no measure"):
-		message, hint = "recorded(...) takes the name of one measure.", "For example recorded(limb.knee_extension)."
 	case strings.Contains(m, "<EOF>"):
 		message, hint = "The condition ends too early.", "Something is missing behind its last sign."
 	case strings.Contains(m, "token recognition error"):

@@ -3,7 +3,7 @@
 
 rule "cast_within_reach" {
   when     = "quantity.usable_range < deg(20)"
-  because  = "The ankle gets to ${quantity.usable_range} with the knee extended, and a cast is never taken in a position that the ankle can't get into. Common practice, no source."
+  because  = "The ankle gets to ${quantity.usable_range} with the knee extended, and a cast is never taken in a position that the ankle can't get into."
   strength = "strong"
   basis    = "common_practice"
 
@@ -12,7 +12,7 @@ rule "cast_within_reach" {
 
 rule "cast_for_the_shoe" {
   when     = "quantity.usable_range >= deg(0)"
-  because  = "The ankle reaches plantigrade, so the foot is cast at a right angle on a block of the shoe's differential, ${quantity.shoe_drop}. Common practice, no source."
+  because  = "The ankle reaches plantigrade, so the foot is cast at a right angle on a block of the shoe's differential, ${quantity.shoe_drop}."
   strength = "strong"
   basis    = "common_practice"
 
@@ -33,12 +33,30 @@ rule "cast_where_the_ankle_stops" {
     aim      = "quantity.needed_block"
   }
   advise "heel_raise" { at_least = "quantity.needed_block - quantity.shoe_drop" }
+}
+
+rule "raise_the_other_side" {
+  when     = "quantity.lift_of_this_side >= mm(5)"
+  because  = "The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much. From the geometry; below 5 mm nothing is done, a demonstration value."
+  strength = "conditional"
+  basis    = "from_memory"
+
   advise "heel_raise_opposite" { aim = "quantity.lift_of_this_side" }
+}
+
+rule "level_with_blocks" {
+  when     = "quantity.usable_range < deg(0) && other.pelvis_levelling_block > mm(0)"
+  because  = "Blocks of ${other.pelvis_levelling_block} under the other foot level the pelvis. Blocks are to be trusted more than a tape or a calculation."
+  strength = "strong"
+  basis    = "published"
+  cites    = ["leg_length_blocks", "leg_length_tape"]
+
+  advise "heel_raise_opposite" { aim = "other.pelvis_levelling_block" }
 }
 
 rule "cast_under_load" {
   when     = "finding.flat_only_under_load"
-  because  = "This foot only comes flat under body weight, and it is under body weight that it will walk: the cast is taken standing on it. Common practice, no source."
+  because  = "This foot only comes flat under body weight, and it is under body weight that it will walk: the cast is taken standing on it."
   strength = "strong"
   basis    = "common_practice"
 
@@ -50,7 +68,7 @@ rule "cast_under_load" {
 
 rule "hindfoot_corrects_fully" {
   when     = "limb.hindfoot_corrects_standing in ['none_needed', 'fully']"
-  because  = "In standing the heel comes into line, so it is cast in line. Common practice, no source."
+  because  = "In standing the heel is in line or comes into it, so it is cast in line."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -59,7 +77,7 @@ rule "hindfoot_corrects_fully" {
 
 rule "hindfoot_corrects_partly" {
   when     = "limb.hindfoot_corrects_standing == 'partly'"
-  because  = "In standing the heel comes part of the way: the cast goes as far as the heel does, and no further. Common practice, no source."
+  because  = "In standing the heel comes part of the way: the cast goes as far as the heel does, and no further."
   strength = "strong"
   basis    = "common_practice"
 
@@ -71,7 +89,7 @@ rule "hindfoot_corrects_partly" {
 
 rule "hindfoot_stays" {
   when     = "limb.hindfoot_corrects_standing == 'not_at_all'"
-  because  = "The heel does not move towards the line, so it is taken as it is. Common practice, no source."
+  because  = "The heel does not move towards the line, so it is taken as it is."
   strength = "strong"
   basis    = "common_practice"
 

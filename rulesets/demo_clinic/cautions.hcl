@@ -12,7 +12,7 @@ caution "contracture_under_ground_reaction" {
 caution "outside_the_trials" {
   level = "precaution"
   when  = "limb.ankle_dorsiflexion_knee_extended < deg(-10) || limb.knee_extension < deg(-10)"
-  says  = "Dorsiflexion of ${limb.ankle_dorsiflexion_knee_extended} or knee extension of ${limb.knee_extension} is more contracture than a trial of stiff orthoses took in: its findings don't cover this leg."
+  says  = "Dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}, knee extension ${limb.knee_extension}: people more than 10 deg short at either were left out of a trial of stiff orthoses, so its findings don't cover this leg."
   act   = "Say so to the person, set a short trial and measure the result."
   basis = "published"
   cites = ["kerkum_2013"]
@@ -21,7 +21,7 @@ caution "outside_the_trials" {
 caution "weak_quadriceps_under_a_stop" {
   level = "precaution"
   when  = "limb.quadriceps_power < muscle_power('4')"
-  says  = "Quadriceps of ${limb.quadriceps_power}: a device that holds the ankle bends the knee as weight comes on, and this knee may give way. The grade is a demonstration value."
+  says  = "Quadriceps of ${limb.quadriceps_power}: as weight comes on, a device that holds the ankle bends the knee (measured after stroke), and this knee may give way. The grade is a demonstration value."
   act   = "Cushioned or bevelled heel, less lean, and a trial walk with support at hand."
   basis = "published"
   cites = ["mulroy_2010"]
@@ -40,17 +40,26 @@ caution "shoe_not_settled" {
   level = "precaution"
   when  = "limb.shoe_heel_varies || !limb.shoe_will_be_worn"
   says  = "The device will meet shoes of another heel than the one that was measured. Higher tips the shank forward, lower back."
-  act   = "Settle on one heel height before casting, or show how to make up the difference. Common practice, no source."
+  act   = "Settle on one heel height before casting, or show how to make up the difference."
   basis = "common_practice"
 }
 
 caution "catch_before_the_end" {
   level = "note"
-  when  = "limb.ankle_dorsiflexion_knee_extended - limb.gastrocnemius_fast_angle >= deg(10)"
+  when  = "finding.spastic_calf && limb.ankle_dorsiflexion_knee_extended - limb.gastrocnemius_fast_angle >= deg(10)"
   says  = "On a fast stretch the calf catches at ${limb.gastrocnemius_fast_angle}, slowly it goes to ${limb.ankle_dorsiflexion_knee_extended}: much of the limit is reflex, not length. The 10 deg are from memory."
   act   = "Judge the range again after any treatment of tone; cast slowly."
   basis = "from_memory"
   cites = ["tardieu_angles"]
+}
+
+caution "knee_straight_counts" {
+  level = "note"
+  when  = "finding.gastrocnemius_short"
+  says  = "With the knee bent the ankle goes to ${limb.ankle_dorsiflexion_knee_flexed}, with it straight only to ${limb.ankle_dorsiflexion_knee_extended}: the gastrocnemius is short."
+  act   = "Keep the knee straight while casting; the range with the knee bent is not there at the end of stance."
+  basis = "published"
+  cites = ["digiovanni_2002", "baumbach_2014"]
 }
 
 caution "sides_differ" {
@@ -66,7 +75,7 @@ caution "falls" {
   level = "note"
   when  = "person.falls_last_year >= 1"
   says  = "Falls in the last year: ${person.falls_last_year}."
-  act   = "Check the walking aid, think of a falls service, and look at balance again in the device. Common practice, no source."
+  act   = "Check the walking aid, think of a falls service, and look at balance again in the device."
   basis = "common_practice"
 }
 

@@ -40,8 +40,8 @@ finding "weak_calf" {
 }
 
 finding "foot_drop" {
-  holds   = "limb.dorsiflexor_power < muscle_power('4') && limb.gait_swing_ankle in ['hangs', 'turns_in', 'turns_out']"
-  because = "The dorsiflexors are weak and the foot is seen not to lift."
+  holds   = "limb.dorsiflexor_power < muscle_power('4') && limb.gait_swing_ankle in ['hangs', 'turns_in', 'turns_out'] && !finding.fixed_equinus"
+  because = "The dorsiflexors are weak and the foot is seen not to lift, though the ankle would let it."
 }
 
 finding "stance_steady" {
@@ -109,7 +109,7 @@ quantity "lean_in_own_shoe" {
 quantity "lift_of_this_side" {
   unit    = "mm"
   value   = "(quantity.needed_block - quantity.shoe_drop) * 0.7"
-  because = "A raise under the heel lifts the ankle by about seven tenths of itself, since the foot turns about the ball. Worked out from the geometry, not measured."
+  because = "A foot that stays pointed carries the ankle higher, by about seven tenths of what is built up under the heel. Worked out from the geometry, not measured."
 }
 
 quantity "side_difference" {

@@ -2,7 +2,7 @@
 
 rule "hold_the_shank_back" {
   when     = "finding.shank_falls_forward"
-  because  = "The shank falls forward over the foot (calf ${limb.plantarflexor_power}): a shell in front of it stops that, with a long stiff foot plate as the lever and a high upper edge to keep the force low. Common practice, no source."
+  because  = "The shank falls forward over the foot (calf ${limb.plantarflexor_power}): a shell in front of it stops that, with a long stiff foot plate as the lever and a high upper edge to keep the force low."
   strength = "strong"
   basis    = "common_practice"
 
@@ -22,7 +22,7 @@ rule "hold_the_shank_back" {
 
 rule "hold_the_equinus" {
   when     = "finding.equinus || finding.marked_tone"
-  because  = "The calf pulls the heel up and the shank back (tone ${limb.plantarflexor_tone}, dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}): a posterior shell, a hold over the instep and the foot plate work against it. Common practice, no source."
+  because  = "The calf pulls the heel up and the shank back (tone ${limb.plantarflexor_tone}, dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}): a posterior shell, a hold over the instep and the foot plate work against it."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -33,7 +33,7 @@ rule "hold_the_equinus" {
 
 rule "stop_the_knee_going_back" {
   when     = "finding.knee_thrown_back"
-  because  = "The knee goes past straight, so the shank is stopped from behind and leaned forward rather than upright. Common practice, no source; the 10 deg is a demonstration value."
+  because  = "The knee goes past straight, so the shank is stopped from behind and leaned forward rather than upright. The 10 deg is a demonstration value."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -56,7 +56,7 @@ rule "no_shell_on_broken_shin" {
 rule "more_contact_for_tone" {
   when      = "finding.marked_tone && limb.ankle_dorsiflexion_knee_extended <= deg(5)"
   unless    = "finding.demo_safety.swelling_marked"
-  because   = "More tone (${limb.plantarflexor_tone}) with less range (${limb.ankle_dorsiflexion_knee_extended}) asks for more leverage and more contact: shells rather than straps, a dorsal wrap, a higher upper edge. Swelling of less than 5 % of the girth is taken up by the closure. Common practice, no source."
+  because   = "More tone (${limb.plantarflexor_tone}) with less range (${limb.ankle_dorsiflexion_knee_extended}) asks for more leverage and more contact: shells rather than straps, a dorsal wrap, a higher upper edge. Swelling of less than 5 % of the girth is taken up by the closure."
   strength  = "strong"
   basis     = "common_practice"
   overrides = ["demo_safety.strap_for_swelling"]
@@ -71,7 +71,7 @@ rule "more_contact_for_tone" {
 
 rule "light_pattern_for_foot_drop" {
   when     = "finding.foot_drop && !finding.spastic_calf && !finding.weak_calf"
-  because  = "Only the foot's weight has to be carried in swing: a posterior shell with a strap and a low foot shell is light, and easy to put on. Common practice, no source."
+  because  = "Only the foot's weight has to be carried in swing: a posterior shell with a strap and a low foot shell is light, and easy to put on."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -84,7 +84,7 @@ rule "light_pattern_for_foot_drop" {
 
 rule "low_trimline_for_foot_drop" {
   when     = "finding.foot_drop"
-  because  = "A trim-line behind the malleoli leaves the ankle some give and the shoe some room. Common practice, no source."
+  because  = "A trim-line behind the malleoli leaves the ankle some give and the shoe some room."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -93,7 +93,7 @@ rule "low_trimline_for_foot_drop" {
 
 rule "raise_trimline_for_tone" {
   when      = "finding.marked_tone && limb.ankle_dorsiflexion_knee_extended <= deg(5)"
-  because   = "Tone of ${limb.plantarflexor_tone} with ${limb.ankle_dorsiflexion_knee_extended} of dorsiflexion: a trim-line in front of the malleoli keeps the shell from opening. Common practice, no source."
+  because   = "Tone of ${limb.plantarflexor_tone} with ${limb.ankle_dorsiflexion_knee_extended} of dorsiflexion: a trim-line in front of the malleoli keeps the shell from opening."
   strength  = "strong"
   basis     = "common_practice"
   overrides = ["low_trimline_for_foot_drop"]
@@ -101,20 +101,42 @@ rule "raise_trimline_for_tone" {
   advise "shell_trimline" { at_least = "in_front_of_malleoli" }
 }
 
-rule "spare_malleolar_skin" {
-  when      = "limb.malleolar_skin in ['fragile', 'red_after_pressure', 'broken']"
-  because   = "The skin over the malleoli is ${limb.malleolar_skin}: no edge runs over them, whatever the tone asks for. Common practice, no source."
+rule "stay_behind_a_broken_malleolus" {
+  when      = "limb.malleolar_skin == 'broken'"
+  because   = "The skin over a malleolus is broken: the shell stays behind it, whatever the tone asks for."
   strength  = "strong"
   basis     = "common_practice"
   overrides = ["raise_trimline_for_tone"]
 
+  advise "shell_trimline" { only = "behind_malleoli" }
+}
+
+rule "spare_the_malleoli" {
+  when     = "limb.malleolar_skin in ['fragile', 'red_after_pressure', 'broken']"
+  because  = "The skin over the malleoli is ${limb.malleolar_skin}: no edge and no pulling strap runs over them, and the shell is relieved there."
+  strength = "strong"
+  basis    = "common_practice"
+
   advise "shell_trimline" { never = "through_malleoli" }
+  advise "ankle_strap" { only = ["none", "instep"] }
   advise "relief" { favour = "malleoli" }
+}
+
+rule "line_skin_at_risk" {
+  when     = "person.skin_risk in ['raised', 'high']"
+  because  = "The skin is at ${person.skin_risk} risk, so the shell is lined over bony places at least."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "padding" {
+    at_least = "at_bony_places"
+    favour   = "at_bony_places"
+  }
 }
 
 rule "low_foot_shell_for_one_hand" {
   when     = "person.hand_function in ['one_hand', 'weak_grip', 'none'] && person.help_available == 'none'"
-  because  = "The device goes on without help (hands: ${person.hand_function}), and a low foot shell is the one that can be stepped into. Common practice, no source."
+  because  = "The device goes on without help (hands: ${person.hand_function}), and a low foot shell is the one that can be stepped into."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -123,8 +145,7 @@ rule "low_foot_shell_for_one_hand" {
 
 rule "hold_varus" {
   when     = "finding.varus_in_stance && limb.hindfoot_corrects_standing in ['fully', 'partly']"
-  unless   = "limb.malleolar_skin in ['red_after_pressure', 'broken'] && limb.malleolar_skin_side in ['lateral', 'both']"
-  because  = "The heel turns in and can be brought back (${limb.hindfoot_corrects_standing}): a strap from the lateral side holds what the hand can correct."
+  because  = "The heel turns in and can be brought back in standing (${limb.hindfoot_corrects_standing}): three points against varus hold what was corrected, and a strap from the lateral side helps."
   strength = "conditional"
   basis    = "published"
   cites    = ["varus_strap"]
@@ -134,10 +155,10 @@ rule "hold_varus" {
 }
 
 clinician_decides "strut_stiffness" {
-  because  = "No published formula gives the stiffness from body mass, activity or the grade of a muscle: what was recommended by mass and activity matched the measured best in 8 of 34 people."
+  because = "No published formula gives the stiffness from body mass, activity or the grade of a muscle: what was recommended by mass and activity matched the measured best in 8 of 34 people."
   consider = [
     "The softest strut that does the task: body mass ${person.body_mass}, activity ${person.activity_demand}",
-    "Tone of ${limb.plantarflexor_tone}, which a strut for foot drop has to beat",
+    "The calf's tone (${limb.plantarflexor_tone}): a strut that lifts the foot has to be stiffer than it",
     "Two or three stiffnesses tried in walking before the device is finished",
     "The bench on which a stated stiffness was measured: benches differ by a quarter and more",
   ]

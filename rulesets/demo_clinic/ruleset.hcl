@@ -10,9 +10,9 @@ ruleset "demo_clinic" {
   reviewer         = ["physiotherapist", "podiatrist"]
   endorser         = ["clinical governance lead"]
   purpose          = "Shows how a clinic writes down how it settles alignment, stiffness and force pattern. For the demonstration only; not for use with patients."
-  approval_date    = "2026-11-02"
-  last_review_date = "2026-10-26"
-  effective_period = ["2026-11-09", "2027-10-31"]
+  approval_date    = "2026-08-24"
+  last_review_date = "2026-08-17"
+  effective_period = ["2026-09-01", "2027-10-31"]
   review_by        = "2027-10-31"
   vocabulary       = "lower_limb@1"
   applies          = "person.age >= years(5) && person.walking_aid != 'wheelchair'"
@@ -88,5 +88,11 @@ citation "varus_strap" {
 citation "baumbach_2016" {
   text     = "Baumbach 2016: dorsiflexion differs by less than 6 deg between the ankles of healthy people"
   url      = "https://link.springer.com/article/10.1007/s00402-016-2513-x"
+  standing = "read"
+}
+
+citation "wear_build_up" {
+  text     = "NHS leaflets on the ankle-foot orthosis: periods of 30 minutes, longer by 15 minutes (adult) or 30 minutes (child) each day"
+  url      = "https://www.nth.nhs.uk/resources/ankle-foot-orthosis/"
   standing = "read"
 }

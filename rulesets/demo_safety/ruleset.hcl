@@ -8,7 +8,7 @@ ruleset "demo_safety" {
   author           = ["senior orthotist"]
   reviewer         = ["podiatrist"]
   purpose          = "Shows how a small ruleset of cautions is built on by others. For the demonstration only; not for use with patients."
-  last_review_date = "2026-10-12"
+  last_review_date = "2026-07-13"
   review_by        = "2027-10-31"
   vocabulary       = "lower_limb@1"
   applies          = "person.age >= years(2)"
@@ -41,8 +41,12 @@ finding "broken_skin" {
 }
 
 finding "poor_circulation" {
-  holds   = "person.arterial_disease == 'confirmed' || (recorded(limb.ankle_brachial_pressure_index) ? limb.ankle_brachial_pressure_index < ratio(0.9) : limb.foot_pulses == 'none')"
-  because = "Below 0.9 arterial disease is likely. Where the index was not taken, missing foot pulses stand in for it."
+  holds   = <<-EOT
+    person.arterial_disease == 'confirmed'
+    || (limb.foot_pulses != 'both' || person.arterial_disease == 'suspected' || person.diabetes != 'none')
+    && limb.ankle_brachial_pressure_index < ratio(0.9)
+  EOT
+  because = "Below 0.9 arterial disease is likely. The index is asked for where there is a reason to: a pulse that is not felt, a suspicion, diabetes."
   cites   = ["pressure_index_2020"]
 }
 
@@ -112,6 +116,7 @@ rule "line_insensate_skin" {
     favour   = "whole_shell"
   }
   advise "closure" { never = "strap" }
+  advise "device" { never = "elastic_lifter" }
 }
 
 rule "strap_for_swelling" {

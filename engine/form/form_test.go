@@ -37,25 +37,32 @@ func small(t *testing.T) *ruleset.Ruleset {
 func forms(t *testing.T) map[string]*Form {
 	t.Helper()
 	out := map[string]*Form{}
+	add := func(name string, of func([]assess.Side) *Form) {
+		out[name+" left"], out[name+" right"], out[name+" both"] = of([]assess.Side{assess.Left}), of([]assess.Side{assess.Right}), of(assess.Sides())
+	}
+	addRuleset := func(name string, rs *ruleset.Ruleset) {
+		add(name, func(sides []assess.Side) *Form { return ForRuleset(rs, sides) })
+	}
+	addVocabulary := func(name string, v *vocab.Vocabulary) {
+		add(name, func(sides []assess.Side) *Form { return ForVocabulary(v, sides) })
+	}
+	addRuleset("small", small(t))
+	addVocabulary("small_vocabulary", small(t).Vocabulary)
 	lib := ruleset.Library{Embedded: rulesets.FS}
-	for name, sides := range map[string][]assess.Side{"both": assess.Sides(), "left": {assess.Left}, "right": {assess.Right}} {
-		out["small "+name] = ForRuleset(small(t), sides)
-		out["small vocabulary "+name] = ForVocabulary(small(t).Vocabulary, sides)
-		for _, l := range lib.List() {
-			switch l.Kind {
-			case "ruleset":
-				rs, diags := lib.Ruleset(l.Name)
-				if rs == nil {
-					t.Fatal(diags)
-				}
-				out[l.Name+" "+name] = ForRuleset(rs, sides)
-			case "vocabulary":
-				v, diags := lib.Vocabulary(l.Name)
-				if v == nil {
-					t.Fatal(diags)
-				}
-				out[l.Name+" "+name] = ForVocabulary(v, sides)
+	for _, l := range lib.List() {
+		switch l.Kind {
+		case "ruleset":
+			rs, diags := lib.Ruleset(l.Name)
+			if rs == nil {
+				t.Fatal(diags)
 			}
+			addRuleset(l.Name, rs)
+		case "vocabulary":
+			v, diags := lib.Vocabulary(l.Name)
+			if v == nil {
+				t.Fatal(diags)
+			}
+			addVocabulary(l.Name, v)
 		}
 	}
 	if len(out) < 9 {

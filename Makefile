@@ -1,0 +1,45 @@
+# make test is what the README and .ci/run call; the other targets are for developers.
+
+GO ?= go
+STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
+FUZZTIME ?= 60s
+
+.PHONY: build test test-long bench lint oracle tools
+
+build:
+	$(GO) build -o crus ./cmd/crus
+
+test: oracle tools
+	$(GO) vet ./...
+	$(GO) test ./...
+
+# The race detector, and every fuzz target for $(FUZZTIME): about ten minutes.
+test-long: test
+	$(GO) test -race ./...
+	@set -e; for pkg in $$($(GO) list ./...); do \
+		for target in $$($(GO) test -list '^Fuzz' $$pkg | grep '^Fuzz' || true); do \
+			echo "$$pkg $$target"; \
+			$(GO) test -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 2s $$pkg; \
+		done; \
+	done
+
+bench:
+	$(GO) test -run '^$$' -bench . -benchmem ./...
+
+lint:
+	@unformatted=$$(gofmt -l cmd engine rulesets); if [ -n "$$unformatted" ]; then echo "gofmt would change:"; echo "$$unformatted"; exit 1; fi
+	$(GO) vet ./...
+	$(GO) run $(STATICCHECK) ./...
+
+# Independent implementations of CEL and UCUM that the tests are held against.
+oracle: testdata/oracle/node_modules/.package-lock.json
+
+testdata/oracle/node_modules/.package-lock.json: testdata/oracle/package.json testdata/oracle/package-lock.json
+	@command -v npm >/dev/null || { echo "The tests need Node.js with npm, for the implementations that they are held against. On Debian: apt-get install nodejs npm"; exit 1; }
+	npm ci --prefix testdata/oracle --no-audit --no-fund
+	@touch $@
+
+# The tests print pages in a browser and read what came out.
+tools:
+	@command -v chromium >/dev/null || { echo "The tests look at pages in a browser, and chromium is not there. On Debian: apt-get install chromium"; exit 1; }
+	@command -v pdftotext >/dev/null || { echo "The tests read printed pages, and pdftotext is not there. On Debian: apt-get install poppler-utils"; exit 1; }

@@ -13,6 +13,9 @@
 // A quantity is kept in the base unit of its dimension, to nine decimals ([Quantity]). What cannot be
 // worked out (a division by zero, a result too large to be a measurement) is a CEL error value with a
 // plain sentence, never an infinity. An unknown value stays unknown through every operator.
+//
+// CEL's checker takes the literal null for a value of any type that is not its own, so limb.x < null
+// compiles, and is an error value when it runs; a reader of conditions should refuse null.
 package clinical
 
 import (

@@ -85,13 +85,13 @@ func (q Quantity) like(p Quantity) bool {
 	return q.unit == p.unit || units[q.unit].Dimension == units[p.unit].Dimension
 }
 
-// unitFor gives the unit of a product or quotient of q and p: that of the operand whose dimension is
-// kept, q first, else the base unit.
+// unitFor gives the unit of a product or quotient of q and p: that of the operand whose dimension a
+// ratio has kept, q first, else the base unit.
 func (q Quantity) unitFor(of Dimension, p Quantity) uint8 {
-	switch of {
-	case q.Dimension():
+	switch {
+	case of == q.Dimension():
 		return q.unit
-	case p.Dimension():
+	case q.Dimension() == Ratio:
 		return p.unit
 	}
 	return bases[of]

@@ -22,7 +22,7 @@ const (
 // significant digits instead, and a float64 cannot hold more; sums up to there stay exact too. What is
 // smaller than half of the ninth decimal is 0.
 //
-// The zero Quantity has no unit and no dimension, and equals only itself.
+// The zero Quantity has no unit, no dimension and no text, and equals only itself.
 type Quantity struct {
 	base float64
 	unit uint8 // place in units
@@ -72,7 +72,10 @@ func (q Quantity) WithUnit(u Unit) Quantity {
 // Beyond six decimals (and at least two digits) nothing is shown. [Quantity.In] gives the number itself.
 func (q Quantity) String() string {
 	u := q.Unit()
-	v := keep(q.base*u.den/u.num, u.places)
+	v, ok := q.In(u)
+	if !ok {
+		return ""
+	}
 	places := 6
 	for places < u.places && math.Abs(v)*powers[places] < 10 {
 		places++

@@ -66,11 +66,8 @@ const day = 86400 // seconds
 func numbered(table []Unit) []Unit {
 	for i := range table {
 		u := &table[i]
-		if u.Code == "" {
-			u.num, u.den = 1, 1
-		}
 		u.id = uint8(i)
-		for step := 0.1; u.places < maxPlaces && step*u.num/u.den >= 1e-9*(1-1e-12); step /= 10 {
+		for step := 0.1; u.places < maxPlaces && step*u.num/u.den > 0.999e-9; step /= 10 {
 			u.places++
 		}
 	}

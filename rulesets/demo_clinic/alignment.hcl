@@ -22,7 +22,7 @@ rule "cast_for_the_shoe" {
 
 rule "cast_where_the_ankle_stops" {
   when     = "quantity.usable_range < deg(0)"
-  because  = "The ankle stops at ${quantity.usable_range}, ${quantity.equinus_angle} short of plantigrade. It is cast there; the heel then stands ${quantity.heel_gap} up, against ${quantity.shoe_drop} that the shoe gives, and what is missing is built up under it. Tuning the lean of the shank adds to that."
+  because  = "The ankle stops at ${quantity.usable_range}, ${quantity.equinus_angle} short of plantigrade. It is cast there, on a block of ${quantity.needed_block} that supports the heel where it stands."
   strength = "strong"
   basis    = "from_memory"
   cites    = ["owen_2010"]
@@ -32,15 +32,16 @@ rule "cast_where_the_ankle_stops" {
     at_least = "quantity.heel_gap"
     aim      = "quantity.needed_block"
   }
-  advise "heel_raise" { at_least = "quantity.needed_block - quantity.shoe_drop" }
 }
 
-rule "raise_the_other_side" {
-  when     = "quantity.lift_of_this_side >= mm(5)"
-  because  = "The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much. From the geometry; below 5 mm nothing is done, a demonstration value."
+rule "build_up_the_heel" {
+  when     = "quantity.needed_block > quantity.shoe_drop"
+  because  = "The heel stands ${quantity.heel_gap} up and the shoe gives ${quantity.shoe_drop}: what is missing is built up under it, and more where tuning asks for it. The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much."
   strength = "conditional"
   basis    = "from_memory"
+  cites    = ["owen_2010"]
 
+  advise "heel_raise" { at_least = "quantity.needed_block - quantity.shoe_drop" }
   advise "heel_raise_opposite" { aim = "quantity.lift_of_this_side" }
 }
 
@@ -98,7 +99,7 @@ rule "hindfoot_stays" {
 
 rule "lean_the_shank" {
   when     = "finding.equinus || finding.spastic_calf || finding.shank_falls_forward || finding.knee_thrown_back"
-  because  = "A device that holds the ankle sets the lean of the shank. Tuning starts at 11 deg and stays within 7 to 15, figures from memory; in this shoe with nothing added it would stand at ${quantity.lean_in_own_shoe}, and wedges at the fitting make up the rest."
+  because  = "A device that holds the ankle sets the lean of the shank. Tuning starts at 11 deg and stays within 7 to 15, figures from memory; in this shoe with nothing added it would stand at ${quantity.lean_in_own_shoe}, and wedges at the fitting make up the rest, as far as a shoe can carry them."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2010", "eddison_2017"]

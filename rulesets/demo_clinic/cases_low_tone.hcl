@@ -247,7 +247,7 @@ case "fixed equinus of 12 deg: cast there, built up, the other side raised" {
     findings   = { equinus = true, fixed_equinus = true, foot_drop = false, gastrocnemius_short = false }
     quantities = { equinus_angle = "12 deg", heel_gap = "35.605 mm +- 0.001", needed_block = "35.605 mm +- 0.001", lift_of_this_side = "17.923 mm +- 0.001", side_difference = "20 deg" }
     cautions   = ["outside_the_trials", "sides_differ"]
-    fires      = ["accommodate_fixed_equinus", "cast_where_the_ankle_stops", "raise_the_other_side", "hold_the_equinus"]
+    fires      = ["accommodate_fixed_equinus", "cast_where_the_ankle_stops", "build_up_the_heel", "hold_the_equinus"]
     silent     = ["cast_for_the_shoe", "level_with_blocks", "surgical_opinion_for_far_equinus", "low_trimline_for_foot_drop", "knee_straight_counts"]
   }
 }

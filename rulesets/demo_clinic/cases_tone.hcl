@@ -64,7 +64,7 @@ case "equinovarus that comes straight only on standing: cast loaded, shells and 
     quantities = { usable_range = "2 deg", equinus_angle = "0 deg" }
     cautions   = ["catch_before_the_end", "knee_straight_counts"]
     fires      = ["moulded_device_for_spastic_varus", "cast_under_load", "raise_trimline_for_tone", "more_contact_for_tone", "review_soon_after_injection"]
-    silent     = ["low_trimline_for_foot_drop", "cast_where_the_ankle_stops", "stiffer_composite_for_spastic_drop", "outside_the_trials"]
+    silent     = ["low_trimline_for_foot_drop", "cast_where_the_ankle_stops", "build_up_the_heel", "outside_the_trials"]
   }
   expect "person" {
     choices = { review_interval = "4 wk" }

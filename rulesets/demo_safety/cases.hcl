@@ -51,20 +51,123 @@ case "wound and doubtful circulation: both opinions are open, no device" {
   }
 }
 
-case "pulses felt, no index taken: circulation is not called poor" {
+case "no reason to take the index: circulation is not called poor" {
   basis = "common_practice"
   given {
-    device_for = ["left"]
+    device_for = ["left", "right"]
     person {
       age              = 51
       arterial_disease = "none_known"
+      diabetes         = "none"
     }
     left { foot_pulses = "both" }
+    right { foot_pulses = "one" }
   }
   expect "left" {
     findings = { poor_circulation = false, insensate = "unknown" }
     silent   = ["vascular_opinion_first", "poor_circulation"]
   }
+  expect "right" {
+    choices  = { device = "unanswered (provisional)" }
+    findings = { poor_circulation = "unknown" }
+    silent   = ["vascular_opinion_first", "poor_circulation"]
+  }
+}
+
+case "diabetes, pulses felt: the index counts, above and below 0.9" {
+  basis = "published"
+  cites = ["pressure_index_2020"]
+  given {
+    device_for = ["left", "right"]
+    person {
+      age              = 64
+      arterial_disease = "none_known"
+      diabetes         = "type_2"
+    }
+    left {
+      foot_pulses                   = "both"
+      ankle_brachial_pressure_index = 0.9
+    }
+    right {
+      foot_pulses                   = "both"
+      ankle_brachial_pressure_index = 0.89
+    }
+  }
+  expect "left" { findings = { poor_circulation = false } }
+  expect "right" {
+    choices  = { device = "refer_vascular_opinion" }
+    cautions = ["poor_circulation"]
+  }
+}
+
+case "the judgement over all sites counts before single sites" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    person {
+      age                 = 60
+      skin_check_possible = false
+    }
+    left {
+      protective_sensation   = "reduced"
+      monofilament_great_toe = true
+      hot_swollen_foot       = true
+    }
+    right {
+      protective_sensation   = "present"
+      monofilament_great_toe = false
+      hot_swollen_foot       = true
+      heel_skin              = "red_after_pressure"
+      malleolar_skin         = "intact"
+      achilles_skin          = "intact"
+      foot_dorsum_skin       = "intact"
+      anterior_shin_skin     = "fragile"
+      posterior_calf_skin    = "intact"
+      fluctuating_oedema     = false
+    }
+  }
+  expect "left" {
+    findings = { insensate = true }
+    cautions = ["hot_foot", "unchecked_skin", "insensate_skin"]
+  }
+  expect "right" {
+    findings = { insensate = false, broken_skin = false, swelling_marked = false }
+    silent   = ["hot_foot", "unchecked_skin", "insensate_skin", "broken_skin", "swelling", "wound_care_first"]
+  }
+}
+
+case "all three sites felt and no overall judgement: sensation is not called lost" {
+  basis = "common_practice"
+  given {
+    device_for = ["right"]
+    person { age = 30 }
+    right {
+      monofilament_great_toe             = true
+      monofilament_first_metatarsal_head = true
+      monofilament_fifth_metatarsal_head = true
+    }
+  }
+  expect "right" {
+    findings = { insensate = false }
+  }
+}
+
+case "arterial disease confirmed: no index is needed" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      age              = 77
+      arterial_disease = "confirmed"
+      driving          = "adapted_controls"
+    }
+    left { foot_pulses = "both" }
+  }
+  expect "left" {
+    findings = { poor_circulation = true }
+    fires    = ["vascular_opinion_first"]
+  }
+  expect "person" { cautions = ["driving"] }
 }
 
 case "swelling is measured against the girth" {

@@ -39,13 +39,13 @@ func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
 			waiting = e.layout.paths(p.waits(step, nil))
 		}
 	}
-	r := &run{e: e, a: a, completer: newCompleter(e, a), person: person}
-	person.work()
+	r := &run{e: e, a: a, completer: &completer{e: e, a: a}, person: person, matter: map[key]bool{}}
+	person.work(r.completer)
 	for _, side := range []assess.Side{assess.Left, assess.Right} {
 		for _, s := range a.DeviceFor {
 			if s == side {
 				limb := e.newScope(newFrame(e.layout, a, side, e.steps[1]), person)
-				limb.work()
+				limb.work(r.completer)
 				r.limbs = append(r.limbs, limb)
 			}
 		}
@@ -54,6 +54,10 @@ func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
 	o.Limbs = map[string]*Result{}
 	for _, s := range r.limbs {
 		o.Limbs[s.side] = r.result(s, vocab.Limb)
+	}
+	o.Person.Immaterial = r.immaterial(person)
+	for _, s := range r.limbs {
+		o.Limbs[s.side].Immaterial = r.immaterial(s)
 	}
 	if o.Applies == "unknown" {
 		o.doubt(waiting)
@@ -72,6 +76,7 @@ type run struct {
 	*completer
 	person *scope
 	limbs  []*scope
+	matter map[key]bool // the missing measures that decide something
 }
 
 // result gathers what one scope gives.
@@ -103,7 +108,7 @@ func (r *run) result(s *scope, of vocab.Of) *Result {
 		for j, a := range x.advise {
 			s.traces[i].Advises[j].Did = r.did(s, x, a, out)
 		}
-		out.Rules[x.Name] = &Rule{State: s.state[i], WaitsFor: orEmpty(s.waits[i]), SetAsideBy: orEmpty(s.aside[i]), Strength: string(x.Strength),
+		out.Rules[x.Name] = &Rule{State: s.state[i].String(), WaitsFor: orEmpty(s.waits[i]), SetAsideBy: orEmpty(s.aside[i]), Strength: string(x.Strength),
 			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: s.traces[i].Because, Trace: s.traces[i]}
 	}
 	for i, x := range r.e.cautions {
@@ -113,7 +118,6 @@ func (r *run) result(s *scope, of vocab.Of) *Result {
 	}
 	sortCautions(out.Cautions)
 	out.Missing = m.list()
-	out.Immaterial = m.immaterial(s)
 	return out
 }
 
@@ -129,22 +133,20 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 	w := s.cautions[i]
 	c := &Caution{Name: x.Name, Level: x.Level, Says: s.fill(x.Part, x.Says), Act: s.fill(x.Part, x.Act), Basis: x.Basis,
 		Cites: orEmpty(x.Cites), WaitsFor: orEmpty(w.waits), Trace: w.trace}
-	if t := r.cautionTable(x, s.frame, w.truth); t != nil {
-		q := &question{c: r.completer, base: cautionVerdict(w.truth)}
-		in := &instance{frame: s.frame, own: w.truth, table: t}
-		q.instances = []*instance{in}
+	if t := r.truths(s.frame, w.truth, x.reads, x.needs, x.truth); t != nil {
+		in := &instance{own: w.truth, table: t}
+		q := &question{c: r.completer, base: cautionVerdict(w.truth), instances: []*instance{in}}
 		q.answer = func(cell []int) verdict {
 			if in.table == nil {
 				return cautionVerdict(in.own)
 			}
-			if !in.table.whole {
-				return cautionVerdict(unknown)
-			}
-			return cautionVerdict(in.table.truth[in.table.at(cell)])
+			return cautionVerdict(in.table.truthAt(cell))
 		}
-		found := q.explore()
+		found := q.explore(s.side)
 		if w.truth == unknown {
-			w.truth, found = settledCaution(w.truth, found)
+			if w.truth, found = settledCaution(w.truth, found); w.truth != unknown {
+				c.WaitsFor = []string{}
+			}
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
 		c.CouldBecome = r.could(found, s.side, func(v verdict) (string, any) { return v.status, nil })

@@ -3,7 +3,7 @@ package reason
 import (
 	"fmt"
 	"math/bits"
-	"sort"
+	"slices"
 
 	"crus/engine/ruleset"
 	"crus/engine/vocab"
@@ -41,55 +41,72 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 			out.Consider = append(out.Consider, s.fill(o.Part, t))
 		}
 	}
-	found := r.question(scopes, c, v).explore()
-	out.Provisional, out.Explored = found.provisional, found.explored
-	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
-	m.note(c.Name, found)
+	if q := r.question(scopes, c, v); q != nil {
+		found := q.explore(s.side)
+		out.Provisional, out.Explored = found.provisional, found.explored
+		out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
+		m.note(c.Name, found)
+	}
 	return out
 }
 
-// pooled gathers the effects on a choice; what a rule says alike on both limbs counts once.
+// pooled gathers the effects on a choice in the order of the rules.
 func pooled(scopes []*scope, t *topic) []effect {
+	if len(scopes) == 1 {
+		return scopes[0].effects(t)
+	}
 	var out []effect
-	once := map[*advice]bool{}
 	for _, s := range scopes {
 		for _, f := range s.effects(t) {
-			if f.formula == nil && once[f.advice] {
-				continue
-			}
-			once[f.advice] = true
-			out = append(out, f)
+			out = alsoSays(out, f)
 		}
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].rule.index < out[j].rule.index })
+	slices.SortStableFunc(out, func(a, b effect) int { return a.rule.index - b.rule.index })
 	return out
 }
 
 // question gathers every rule that bears on a choice: those that advise on it, and those that
-// could set these aside.
+// could set these aside. It is nil where nothing that is missing bears on it.
 func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question {
+	t := r.e.topics[c]
+	if !slices.ContainsFunc(scopes, func(s *scope) bool { return s.undecided(t) }) {
+		return nil
+	}
 	q := &question{c: r.completer, base: base}
-	var order []int
 	for _, s := range scopes {
-		for _, i := range r.e.topics[c].bears {
+		at := map[int]int{} // instance by rule
+		for _, i := range t.bears {
 			x := r.e.rules[i]
-			in := &instance{rule: x, frame: s.frame, own: s.own[i], table: r.ruleTable(x, s.frame, s.own[i])}
-			for _, a := range x.advise {
-				if a.Choice != c {
-					continue
-				}
-				f := s.forms[a.index]
-				if a.formula != nil {
-					f.table = r.formulaTable(a, s.frame)
-				}
-				in.forms = append(in.forms, f)
+			in := &instance{rule: x, own: s.own[i], table: s.tables[i]}
+			for _, o := range x.overriders {
+				in.over = append(in.over, at[o])
 			}
-			order = append(order, len(q.instances))
+			for _, a := range x.advise {
+				if a.Choice == c {
+					in.forms = append(in.forms, s.forms[a.index])
+				}
+			}
+			at[i] = len(q.instances)
 			q.instances = append(q.instances, in)
 		}
 	}
-	q.answer = q.decide(c, order)
+	q.answer = q.decide(c)
 	return q
+}
+
+// undecided reports whether something that is missing bears on a choice.
+func (s *scope) undecided(t *topic) bool {
+	for _, i := range t.bears {
+		if s.tables[i] != nil {
+			return true
+		}
+	}
+	for _, a := range t.advice {
+		if s.forms[a.index].table != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // value gives the value of a verdict: an option, a number, or nil.
@@ -143,10 +160,10 @@ func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		o := Option{Option: name, By: []string{}}
 		var removed, favoured []string
 		for _, f := range effects {
-			if removes(f.Advice)>>i&1 == 1 {
+			if f.removes>>i&1 == 1 {
 				removed = addName(removed, f.rule.Name)
 			}
-			if favours(f.Advice)>>i&1 == 1 {
+			if f.favours>>i&1 == 1 {
 				favoured = addName(favoured, f.rule.Name)
 			}
 		}
@@ -258,8 +275,8 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 
 // did says in a sentence what one advice of a rule did.
 func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
-	if s.state[x.index] != Fired {
-		return "Nothing: the rule " + map[string]string{DidNotFire: "did not fire", Pending: "is pending", SetAside: "is set aside"}[s.state[x.index]] + "."
+	if s.state[x.index] != fired {
+		return [...]string{didNotFire: "Nothing: the rule did not fire.", pending: "Nothing: the rule is pending.", setAside: "Nothing: the rule is set aside."}[s.state[x.index]]
 	}
 	f := s.forms[a.index]
 	if !f.known {
@@ -280,7 +297,7 @@ func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
 			return map[ruleset.Verb]string{ruleset.AtLeast: "Not below ", ruleset.AtMost: "Not above "}[a.Verb] + unit + "."
 		}
 	}
-	gone := named(c, removes(a.Advice))
+	gone := named(c, a.removes)
 	if len(gone) == 0 {
 		return "Removed nothing."
 	}

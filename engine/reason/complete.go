@@ -1,7 +1,7 @@
 package reason
 
 import (
-	"sort"
+	"slices"
 
 	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
@@ -34,8 +34,60 @@ type completer struct {
 	vars  []*variable
 }
 
-func newCompleter(e *Engine, a *assess.Assessment) *completer {
-	return &completer{e: e, a: a, index: map[key]int{}}
+// reading is one measure that a rule, caution or formula reads, directly or through facts.
+type reading struct {
+	slot int  // of its value; of free text, of whether it is recorded
+	asks bool // it is asked whether it is recorded, which completing it turns around
+}
+
+// readings lists what some expressions read, each slot once and in order.
+func (e *Engine) readings(exprs ...*ruleset.Expr) []reading {
+	asks := map[int]bool{}
+	done := map[*ruleset.Fact]bool{}
+	var visit func(x *ruleset.Expr)
+	visit = func(x *ruleset.Expr) {
+		if x == nil {
+			return
+		}
+		for _, r := range x.Reads {
+			if r.Fact != nil {
+				if !done[r.Fact] {
+					done[r.Fact] = true
+					visit(r.Fact.Expr)
+				}
+				continue
+			}
+			slot, readable := e.layout.measure[slotKey{r.Measure.Name, r.Other, false}]
+			if !readable {
+				slot = e.layout.measure[slotKey{r.Measure.Name, r.Other, true}]
+			}
+			asks[slot] = asks[slot] || r.Recorded
+		}
+	}
+	for _, x := range exprs {
+		visit(x)
+	}
+	out := make([]reading, 0, len(asks))
+	for slot, a := range asks {
+		out = append(out, reading{slot, a})
+	}
+	slices.SortFunc(out, func(a, b reading) int { return a.slot - b.slot })
+	return out
+}
+
+// missing reports whether the measure of a slot is not recorded.
+func (f *frame) missing(slot int) bool { return f.values[f.layout.slots[slot].recorded] == types.False }
+
+// lacking narrows readings to those that are missing, and reports whether any of them asks if its
+// measure is recorded.
+func (f *frame) lacking(rs []reading) (slots []int, asks bool) {
+	for _, r := range rs {
+		if f.missing(r.slot) {
+			slots = append(slots, r.slot)
+			asks = asks || r.asks
+		}
+	}
+	return slots, asks
 }
 
 // keyOf says whose measure a slot of a frame is.
@@ -66,45 +118,12 @@ func (c *completer) variable(s slot, side string) int {
 		asOf = &d
 	}
 	v.cells = cellsOf(s.measure, c.e.uses[k.name], asOf)
+	if c.index == nil {
+		c.index = map[key]int{}
+	}
 	c.index[k] = len(c.vars)
 	c.vars = append(c.vars, v)
 	return c.index[k]
-}
-
-// missing lists the missing measures that some expressions read, directly or through facts, and
-// whether any of them asks if one is recorded, which completing it would turn around.
-func (c *completer) missing(f *frame, exprs ...*ruleset.Expr) (vars []int, asks bool) {
-	seen := map[int]bool{}
-	done := map[*ruleset.Fact]bool{}
-	var visit func(x *ruleset.Expr)
-	visit = func(x *ruleset.Expr) {
-		if x == nil {
-			return
-		}
-		for _, r := range x.Reads {
-			if r.Fact != nil {
-				if !done[r.Fact] {
-					done[r.Fact] = true
-					visit(r.Fact.Expr)
-				}
-				continue
-			}
-			i, ok := f.layout.measure[slotKey{r.Measure.Name, r.Other, false}]
-			if !ok || !types.IsUnknown(f.values[i]) {
-				continue
-			}
-			asks = asks || r.Recorded
-			seen[c.variable(f.layout.slots[i], f.side)] = true
-		}
-	}
-	for _, x := range exprs {
-		visit(x)
-	}
-	for v := range seen {
-		vars = append(vars, v)
-	}
-	sort.Ints(vars)
-	return vars, asks
 }
 
 // table holds what an expression gives for every completion of the measures that it waits for.
@@ -118,18 +137,18 @@ type table struct {
 	inexact bool
 }
 
-func (c *completer) table(f *frame, vars []int) *table {
-	t := &table{vars: vars}
+// table makes room for the completions of some slots.
+func (c *completer) table(f *frame, slots []int) *table {
+	t := &table{}
 	n := 1
-	for _, v := range vars {
+	for _, i := range slots {
+		v := c.variable(f.layout.slots[i], f.side)
 		k := len(c.vars[v].values)
-		t.size = append(t.size, k)
+		t.vars, t.size = append(t.vars, v), append(t.size, k)
 		t.inexact = t.inexact || c.vars[v].inexact
-		if n *= k; n == 0 || n > maxTable {
-			return t
-		}
+		n = min(n*k, maxTable+1)
 	}
-	t.whole = true
+	t.whole = n > 0 && n <= maxTable
 	return t
 }
 
@@ -151,21 +170,15 @@ func (t *table) at(cell []int) int {
 	return i
 }
 
-// each calls do for every completion of the table, with a frame in which it is recorded and the
+// each calls do for every completion of some slots, with a frame in which it is recorded and the
 // needed facts are worked out.
-func (c *completer) each(t *table, f *frame, needs []int, do func(f *frame)) {
+func (c *completer) each(t *table, f *frame, slots, needs []int, do func(f *frame)) {
 	g := &frame{layout: f.layout, values: append([]ref.Val(nil), f.values...), texts: f.texts, side: f.side}
-	cell := make([]int, len(t.vars))
+	cell := make([]int, len(slots))
 	for {
-		for d, v := range t.vars {
-			x := c.vars[v]
-			for _, other := range []bool{false, true} {
-				i, ok := f.layout.measure[slotKey{x.name, other, false}]
-				if ok && keyOf(f.layout.slots[i], f.side) == x.key {
-					g.values[i] = x.values[cell[d]]
-					g.values[f.layout.slots[i].recorded] = types.True
-				}
-			}
+		for d, at := range slots {
+			g.values[at] = c.vars[t.vars[d]].values[cell[d]]
+			g.values[f.layout.slots[at].recorded] = types.True
 		}
 		for _, n := range needs {
 			fact := c.e.facts[n]
@@ -185,49 +198,29 @@ func (c *completer) each(t *table, f *frame, needs []int, do func(f *frame)) {
 	}
 }
 
-// ruleTable tabulates a rule's own truth; nil where completing the assessment can't change it.
-func (c *completer) ruleTable(x *rule, f *frame, own truth) *table {
-	exprs := []*ruleset.Expr{x.When, x.Unless}
-	if x.applies != nil {
-		exprs = append(exprs, x.Part.Applies)
-	}
-	vars, asks := c.missing(f, exprs...)
+// truths tabulates a condition whose truth is own as things stand; nil where completing the
+// assessment can't change it.
+func (c *completer) truths(f *frame, own truth, reads []reading, needs []int, work func(f *frame) truth) *table {
+	slots, asks := f.lacking(reads)
 	if own != unknown && !asks {
 		return nil
 	}
-	t := c.table(f, vars)
+	t := c.table(f, slots)
 	if t.whole {
-		c.each(t, f, x.needs, func(g *frame) { t.truth = append(t.truth, x.own(g)) })
+		c.each(t, f, slots, needs, func(g *frame) { t.truth = append(t.truth, work(g)) })
 	}
 	return t
 }
 
-// cautionTable does the same for a caution.
-func (c *completer) cautionTable(x *caution, f *frame, own truth) *table {
-	exprs := []*ruleset.Expr{x.When}
-	if x.applies != nil {
-		exprs = append(exprs, x.Part.Applies)
-	}
-	vars, asks := c.missing(f, exprs...)
-	if own != unknown && !asks {
+// numbers tabulates a formula; nil where it is known whatever is recorded.
+func (c *completer) numbers(f *frame, known bool, a *advice) *table {
+	slots, asks := f.lacking(a.reads)
+	if known && !asks {
 		return nil
 	}
-	t := c.table(f, vars)
+	t := c.table(f, slots)
 	if t.whole {
-		c.each(t, f, x.needs, func(g *frame) { t.truth = append(t.truth, both(tryTruth(x.applies, g), tryTruth(x.when, g))) })
-	}
-	return t
-}
-
-// formulaTable tabulates a formula; nil where it is known.
-func (c *completer) formulaTable(a *advice, f *frame) *table {
-	vars, asks := c.missing(f, a.Formula)
-	if _, ok := number(a.formula.try(f), a.Choice.Unit); ok && !asks {
-		return nil
-	}
-	t := c.table(f, vars)
-	if t.whole {
-		c.each(t, f, a.rule.needs, func(g *frame) {
+		c.each(t, f, slots, a.rule.needs, func(g *frame) {
 			v, ok := number(a.formula.try(g), a.Choice.Unit)
 			t.value, t.known = append(t.value, v), append(t.known, ok)
 		})
@@ -235,12 +228,16 @@ func (c *completer) formulaTable(a *advice, f *frame) *table {
 	return t
 }
 
-// own works out a rule's truth, without steps.
-func (x *rule) own(f *frame) truth {
-	return both(both(tryTruth(x.applies, f), tryTruth(x.when, f)), not(tryTruth(x.unless, f), x.unless == nil))
+// truth works out a rule's own truth, without steps.
+func (x *rule) truth(f *frame) truth {
+	return both(both(x.applies.truth(f), x.when.truth(f)), not(x.unless.truth(f), x.unless == nil))
 }
 
-func tryTruth(p *program, f *frame) truth {
+// truth works out a caution's truth, without steps.
+func (x *caution) truth(f *frame) truth { return both(x.applies.truth(f), x.when.truth(f)) }
+
+// truth works out a condition; what was never written is true.
+func (p *program) truth(f *frame) truth {
 	if p == nil {
 		return yes
 	}

@@ -24,7 +24,7 @@ import (
 type Engine struct {
 	rs       *ruleset.Ruleset
 	layout   *layout
-	uses     map[string]*usage // of each measure
+	uses     map[string]*usage          // of each measure
 	applies  map[*ruleset.Part]*program // nil entries: always
 	facts    []*fact
 	rules    []*rule
@@ -51,7 +51,8 @@ type rule struct {
 	advise       []*advice
 	overriders   []int // rules that override this one
 	place        string
-	needs        []int // facts that must be worked out before it, in order
+	needs        []int     // facts that must be worked out before it, in order
+	reads        []reading // of its own condition
 }
 
 type advice struct {
@@ -59,6 +60,9 @@ type advice struct {
 	index   int
 	rule    *rule
 	formula *program
+	reads   []reading // of the formula
+	removes uint64    // options
+	favours uint64
 }
 
 // topic is what a ruleset says of one choice.
@@ -73,6 +77,7 @@ type caution struct {
 	when    *program
 	place   string
 	needs   []int
+	reads   []reading
 }
 
 // New makes a checked ruleset ready. An error means that a checked condition can't be carried out,
@@ -95,10 +100,12 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 			x.applies = e.applies[r.Part]
 		}
 		for _, a := range r.Advise {
-			x.advise = append(x.advise, &advice{Advice: a, index: e.advices, rule: x, formula: b.program(a.Formula)})
+			x.advise = append(x.advise, &advice{Advice: a, index: e.advices, rule: x, formula: b.program(a.Formula),
+				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a)})
 			e.advices++
 		}
-		x.needs = e.needs(append(formulas(r), r.When, r.Unless, r.Part.Applies)...)
+		x.needs = e.needs(append(formulas(r), r.When, r.Unless, guard(r.Part))...)
+		x.reads = e.readings(r.When, r.Unless, guard(r.Part))
 		e.rules = append(e.rules, x)
 		byRule[r] = x
 	}
@@ -108,7 +115,7 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 		}
 	}
 	for _, c := range rs.Cautions {
-		x := &caution{Caution: c, when: b.program(c.When), place: c.Where.String(), needs: e.needs(c.When, c.Part.Applies)}
+		x := &caution{Caution: c, when: b.program(c.When), place: c.Where.String(), needs: e.needs(c.When, guard(c.Part)), reads: e.readings(c.When, guard(c.Part))}
 		if !c.Part.Root {
 			x.applies = e.applies[c.Part]
 		}
@@ -176,6 +183,15 @@ func (e *Engine) topic(c *vocab.Choice) *topic {
 		}
 	}
 	return t
+}
+
+// guard is what must hold for a part's rules and cautions to be in force; nil for the ruleset's own,
+// whose outcome says whether it applies.
+func guard(p *ruleset.Part) *ruleset.Expr {
+	if p.Root {
+		return nil
+	}
+	return p.Applies
 }
 
 func formulas(r *ruleset.Rule) []*ruleset.Expr {

@@ -1,8 +1,8 @@
 package reason
 
 import (
-	"fmt"
 	"math/big"
+	"slices"
 
 	"crus/engine/vocab"
 )
@@ -16,9 +16,9 @@ const maxFree = 12
 // instance is a rule as one limb (or the person) sees it, with what completing can make of it.
 type instance struct {
 	rule  *rule
-	frame *frame
 	own   truth
 	table *table // nil: fixed
+	over  []int  // the instances that override it; they come before it
 	forms []form // of the advice on the choice in question
 }
 
@@ -33,7 +33,7 @@ type form struct {
 // question is one result (a choice or caution) with all that bears on it.
 type question struct {
 	c         *completer
-	instances []*instance
+	instances []*instance              // each after those that override it
 	vars      []int                    // the variables that bear on it
 	classes   [][]int                  // of each variable: a cell of each class of cells that behave alike
 	member    [][]int                  // of each variable: the class of each cell
@@ -74,27 +74,24 @@ func (q *question) tables() []*table {
 	return out
 }
 
-// explore tries the completions.
-func (q *question) explore() answers {
+// explore tries the completions, as the person or the limb on a side sees them.
+func (q *question) explore(side string) answers {
 	ts := q.tables()
 	if len(ts) == 0 {
 		return answers{}
 	}
-	exact, whole := true, true
-	seen := map[int]bool{}
+	exact, whole, stuck := true, true, false
 	for _, t := range ts {
-		exact, whole = exact && !t.inexact, whole && t.whole
+		exact, whole, stuck = exact && !t.inexact, whole && t.whole, stuck || t.stuck()
 		for _, v := range t.vars {
-			if !seen[v] {
-				seen[v] = true
+			if !slices.Contains(q.vars, v) {
 				q.vars = append(q.vars, v)
 			}
 		}
 	}
-	sortInts(q.vars)
-	stuck := len(q.vars) == 0 || q.undecidable()
+	q.c.order(q.vars, side)
 	out := answers{settles: map[int]float64{}}
-	total := new(big.Int).SetInt64(1)
+	total := big.NewInt(1)
 	if whole {
 		q.alike(ts)
 		for i := range q.vars {
@@ -115,13 +112,8 @@ func (q *question) explore() answers {
 		tried = maxCompletions
 		q.some(&out, total)
 	}
-	if !all || !exact || stuck {
-		if may := q.may(); may && !out.provisional {
-			out.provisional = true
-			out.matter = q.vars
-		} else if !may && !out.provisional {
-			out.matter = nil
-		}
+	if (!all || !exact || stuck) && !out.provisional && q.may() {
+		out.provisional, out.matter = true, q.vars
 	}
 	if !exact && len(q.vars) > 1 { // samples don't show that a measure settles a result alone
 		out.settles = map[int]float64{}
@@ -132,21 +124,9 @@ func (q *question) explore() answers {
 	return out
 }
 
-// undecidable reports whether some rule can't be worked out whatever is recorded.
-func (q *question) undecidable() bool {
-	for _, t := range q.tables() {
-		for _, x := range t.truth {
-			if x == unknown {
-				return true
-			}
-		}
-		for _, ok := range t.known {
-			if !ok {
-				return true
-			}
-		}
-	}
-	return false
+// stuck reports whether the table has a completion that can't be worked out whatever is recorded.
+func (t *table) stuck() bool {
+	return slices.Contains(t.truth, unknown) || slices.Contains(t.known, false)
 }
 
 // alike groups, for each variable, the cells that make no difference to any table.
@@ -158,7 +138,7 @@ func (q *question) alike(ts []*table) {
 		for k := range n {
 			class[k] = -1
 			for g, r := range reps {
-				if q.equal(ts, v, k, r) {
+				if equal(ts, v, k, r) {
 					class[k] = g
 					break
 				}
@@ -174,18 +154,15 @@ func (q *question) alike(ts []*table) {
 }
 
 // equal reports whether two cells of a variable give the same entries in every table.
-func (q *question) equal(ts []*table, v, a, b int) bool {
+func equal(ts []*table, v, a, b int) bool {
 	for _, t := range ts {
-		stride, at := 1, -1
-		for d := len(t.vars) - 1; d >= 0; d-- {
-			if t.vars[d] == v {
-				at = d
-				break
-			}
-			stride *= t.size[d]
-		}
+		at := slices.Index(t.vars, v)
 		if at < 0 {
 			continue
+		}
+		stride := 1
+		for _, k := range t.size[at+1:] {
+			stride *= k
 		}
 		block := stride * t.size[at]
 		for from := 0; from < t.entries(); from += block {
@@ -200,58 +177,9 @@ func (q *question) equal(ts []*table, v, a, b int) bool {
 	return true
 }
 
-// grid walks the product of the classes. Entries are numbered with the last variable fastest.
-type grid struct {
-	q      *question
-	size   []int
-	stride []int
-	kinds  []verdict // distinct verdicts
-	of     []int     // the verdict of each entry
-}
-
-func (q *question) grid() *grid {
-	g := &grid{q: q}
-	n := 1
-	for i := range q.vars {
-		g.size = append(g.size, len(q.classes[i]))
-		n *= g.size[i]
-	}
-	g.stride = make([]int, len(g.size))
-	s := 1
-	for i := len(g.size) - 1; i >= 0; i-- {
-		g.stride[i] = s
-		s *= g.size[i]
-	}
-	g.of = make([]int, n)
-	cell := make([]int, len(q.c.vars))
-	for e := range g.of {
-		for i, v := range q.vars {
-			cell[v] = q.classes[i][e/g.stride[i]%g.size[i]]
-		}
-		g.of[e] = g.kind(q.answer(cell))
-	}
-	return g
-}
-
-func (g *grid) kind(v verdict) int {
-	for i, k := range g.kinds {
-		if k.same(v) {
-			return i
-		}
-	}
-	g.kinds = append(g.kinds, v)
-	return len(g.kinds) - 1
-}
-
 // every tries all completions.
 func (q *question) every(out *answers) {
 	g := q.grid()
-	for i := range q.vars {
-		if share := g.share(i); share >= 0 {
-			out.matter = append(out.matter, q.vars[i])
-			out.settles[q.vars[i]] = share
-		}
-	}
 	for k, v := range g.kinds {
 		if !v.same(q.base) {
 			out.provisional = true
@@ -259,177 +187,50 @@ func (q *question) every(out *answers) {
 		}
 	}
 	if !out.provisional {
-		out.matter = nil
+		return
+	}
+	for i := range q.vars {
+		if share := g.share(i); share >= 0 {
+			out.matter = append(out.matter, q.vars[i])
+			out.settles[q.vars[i]] = share
+		}
 	}
 	sortPossibilities(out.could)
 }
 
-// share gives the share of a variable's cells that settle the result whatever the others are, or
-// -1 where the variable makes no difference.
-func (g *grid) share(i int) float64 {
-	matters := false
-	settled := make([]int, g.size[i]) // verdict+1 of each class so far; -1: several
-	for e, k := range g.of {
-		c := e / g.stride[i] % g.size[i]
-		if c > 0 && g.of[e-g.stride[i]] != k {
-			matters = true
-		}
-		switch settled[c] {
-		case 0:
-			settled[c] = k + 1
-		case k + 1:
-		default:
-			settled[c] = -1
-		}
-	}
-	if !matters {
-		return -1
-	}
-	cellsSettled := 0
-	for _, class := range g.q.member[i] {
-		if settled[class] > 0 {
-			cellsSettled++
-		}
-	}
-	return float64(cellsSettled) / float64(len(g.q.member[i]))
-}
-
-// smallest finds few cells that bring a verdict about whatever the other measures are: from some
-// completions with that verdict, every measure is let go that can be.
-func (g *grid) smallest(kind int) []bracket {
-	const starts = 24
-	var best []int
-	bestLeft := len(g.size) + 1
-	seen := 0
-	for e, k := range g.of {
-		if k != kind {
-			continue
-		}
-		if seen++; seen > starts {
-			break
-		}
-		fixed := make([]int, len(g.size))
-		for i := range fixed {
-			fixed[i] = e / g.stride[i] % g.size[i]
-		}
-		left := len(fixed)
-		for i := range fixed {
-			old := fixed[i]
-			fixed[i] = -1
-			if g.all(fixed, kind) {
-				left--
-			} else {
-				fixed[i] = old
-			}
-		}
-		if left < bestLeft {
-			best, bestLeft = fixed, left
-		}
-		if bestLeft <= 1 {
-			break
-		}
-	}
-	var out []bracket
-	for i, class := range best {
-		if class >= 0 {
-			out = append(out, g.widen(best, i, kind))
-		}
-	}
-	return out
-}
-
-// widen takes in the neighbouring cells that bring the same about.
-func (g *grid) widen(fixed []int, i, kind int) bracket {
-	v := g.q.vars[i]
-	member := g.q.member[i]
-	old := fixed[i]
-	defer func() { fixed[i] = old }()
-	good := map[int]bool{old: true}
-	for class := range g.size[i] {
-		fixed[i] = class
-		good[class] = g.all(fixed, kind)
-	}
-	b := bracket{variable: v}
-	for member[b.from] != old {
-		b.from++
-	}
-	b.to = b.from
-	if g.q.c.vars[v].ordered {
-		for b.from > 0 && good[member[b.from-1]] {
-			b.from--
-		}
-		for b.to+1 < len(member) && good[member[b.to+1]] {
-			b.to++
-		}
-	}
-	return b
-}
-
-// all reports whether every entry in which the fixed classes hold has a verdict.
-func (g *grid) all(fixed []int, kind int) bool {
-	at := 0
-	var free []int
-	for i, f := range fixed {
-		if f >= 0 {
-			at += f * g.stride[i]
-		} else {
-			free = append(free, i)
-		}
-	}
-	digits := make([]int, len(free))
-	for {
-		if g.of[at] != kind {
-			return false
-		}
-		d := len(free) - 1
-		for ; d >= 0; d-- {
-			i := free[d]
-			digits[d]++
-			at += g.stride[i]
-			if digits[d] < g.size[i] {
-				break
-			}
-			at -= digits[d] * g.stride[i]
-			digits[d] = 0
-		}
-		if d < 0 {
-			return true
-		}
-	}
-}
-
 // some tries as many completions as are allowed, spread evenly; what they show is true, but more is
-// possible.
+// possible. Steps of the golden ratio, without a common divisor with the number of completions, turn
+// every variable.
 func (q *question) some(out *answers, total *big.Int) {
-	step := new(big.Int).Div(total, big.NewInt(maxCompletions))
-	at := new(big.Int)
+	one := big.NewInt(1)
+	step := new(big.Int).Mul(total, big.NewInt(618034))
+	step.Div(step, big.NewInt(1000000))
+	for new(big.Int).GCD(nil, nil, step, total).Cmp(one) != 0 {
+		step.Add(step, one)
+	}
+	sizes := make([]*big.Int, len(q.vars))
+	for i := range q.vars {
+		sizes[i] = big.NewInt(int64(len(q.classes[i])))
+	}
+	at, rest, digit := new(big.Int), new(big.Int), new(big.Int)
 	cell := make([]int, len(q.c.vars))
-	var kinds []verdict
-	mod, rest := new(big.Int), new(big.Int)
+	kinds := []verdict{q.base}
 	for range maxCompletions {
 		rest.Set(at)
-		var when []bracket
 		for i := len(q.vars) - 1; i >= 0; i-- {
-			rest.QuoRem(rest, big.NewInt(int64(len(q.classes[i]))), mod)
-			k := q.classes[i][mod.Int64()]
-			cell[q.vars[i]] = k
-			when = append(when, bracket{q.vars[i], k, k})
+			rest.QuoRem(rest, sizes[i], digit)
+			cell[q.vars[i]] = q.classes[i][digit.Int64()]
 		}
-		v := q.answer(cell)
-		known := v.same(q.base)
-		for _, k := range kinds {
-			known = known || k.same(v)
-		}
-		if !known {
+		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.same) {
 			kinds = append(kinds, v)
-			for i, j := 0, len(when)-1; i < j; i, j = i+1, j-1 {
-				when[i], when[j] = when[j], when[i]
+			p := possibility{verdict: v}
+			for _, x := range q.vars {
+				p.when = append(p.when, bracket{x, cell[x], cell[x]})
 			}
-			out.could = append(out.could, possibility{v, when})
-			out.provisional = true
-			out.matter = q.vars
+			out.could = append(out.could, p)
+			out.provisional, out.matter = true, q.vars
 		}
-		at.Add(at, step)
+		at.Mod(at.Add(at, step), total)
 	}
 	sortPossibilities(out.could)
 }
@@ -451,18 +252,14 @@ func (q *question) may() bool {
 	if len(free) > maxFree {
 		return true
 	}
-	old := make([]*table, len(free))
+	held := make([]instance, len(free))
 	for i, in := range free {
-		old[i] = in.table
+		held[i] = *in
 		in.table = nil
-	}
-	owns := make([]truth, len(free))
-	for i, in := range free {
-		owns[i] = in.own
 	}
 	defer func() {
 		for i, in := range free {
-			in.table, in.own = old[i], owns[i]
+			*in = held[i]
 		}
 	}()
 	for bits := range 1 << len(free) {
@@ -479,45 +276,29 @@ func (q *question) may() bool {
 	return false
 }
 
-// rules gives the verdict on a choice with every rule's truth and every formula's value taken from
+// decide gives the verdict on a choice with every rule's truth and every formula's value taken from
 // its table.
-func (q *question) decide(c *vocab.Choice, order []int) func(cell []int) verdict {
-	n := len(q.instances)
-	state := make([]string, n)
-	own := make([]truth, n)
-	at := map[string]map[int]int{} // instance by frame and rule
-	for i, in := range q.instances {
-		if at[in.frame.side] == nil {
-			at[in.frame.side] = map[int]int{}
-		}
-		at[in.frame.side][in.rule.index] = i
-	}
-	over := make([][]int, n)
-	for i, in := range q.instances {
-		for _, o := range in.rule.overriders {
-			over[i] = append(over[i], at[in.frame.side][o])
-		}
-	}
+func (q *question) decide(c *vocab.Choice) func(cell []int) verdict {
+	state := make([]force, len(q.instances))
+	var effects []effect
 	return func(cell []int) verdict {
-		var effects []effect
-		once := map[*advice]bool{}
-		for _, i := range order {
-			in := q.instances[i]
-			own[i] = in.own
+		effects = effects[:0]
+		for i, in := range q.instances {
+			own := in.own
 			if in.table != nil {
-				own[i] = unknown
-				if in.table.whole {
-					own[i] = in.table.truth[in.table.at(cell)]
-				}
+				own = in.table.truthAt(cell)
 			}
-			state[i] = overridden(own[i], over[i], state)
-			if state[i] != Fired {
+			state[i] = overridden(own, in.over, state)
+			if state[i] != fired {
 				continue
 			}
 			for _, f := range in.forms {
-				if v, ok := f.at(cell); ok && !once[f.advice] {
-					effects = append(effects, effect{f.advice, v})
-					once[f.advice] = f.formula == nil // the same words from both limbs count once
+				v, known := f.value, f.known
+				if f.table != nil {
+					v, known = f.table.valueAt(cell)
+				}
+				if known {
+					effects = alsoSays(effects, effect{f.advice, v})
 				}
 			}
 		}
@@ -525,47 +306,25 @@ func (q *question) decide(c *vocab.Choice, order []int) func(cell []int) verdict
 	}
 }
 
-func (f form) at(cell []int) (float64, bool) {
-	if f.table == nil {
-		return f.value, f.known
+// alsoSays adds an effect; what a rule says alike on both limbs counts once.
+func alsoSays(effects []effect, f effect) []effect {
+	if f.formula == nil && slices.ContainsFunc(effects, func(g effect) bool { return g.advice == f.advice }) {
+		return effects
 	}
-	if !f.table.whole {
+	return append(effects, f)
+}
+
+func (t *table) truthAt(cell []int) truth {
+	if !t.whole {
+		return unknown
+	}
+	return t.truth[t.at(cell)]
+}
+
+func (t *table) valueAt(cell []int) (float64, bool) {
+	if !t.whole {
 		return 0, false
 	}
-	i := f.table.at(cell)
-	return f.table.value[i], f.table.known[i]
-}
-
-// describe writes possibilities as data and words.
-func (c *completer) describe(p possibility, side string) ([]Cell, string) {
-	var cells []Cell
-	var parts []string
-	for _, b := range p.when {
-		v := c.vars[b.variable]
-		is := v.show(b.from, b.to)
-		cells = append(cells, Cell{Measure: v.path(side), Is: is})
-		parts = append(parts, fmt.Sprintf("%s is %s", v.label(side), is))
-	}
-	return cells, list(parts, "and")
-}
-
-// path names a variable as the limb on a side sees it; side "" is the person's view.
-func (v *variable) path(side string) string {
-	switch {
-	case v.side == "":
-		return "person." + v.name
-	case side == "":
-		return v.side + "." + v.name
-	case v.side == side:
-		return "limb." + v.name
-	}
-	return "other." + v.name
-}
-
-// label is the same for people.
-func (v *variable) label(side string) string {
-	if v.side == "" || v.side == side {
-		return v.measure.Label
-	}
-	return v.measure.Label + " (" + v.side + ")"
+	i := t.at(cell)
+	return t.value[i], t.known[i]
 }

@@ -23,8 +23,8 @@ type layout struct {
 
 // slot says what a place in a frame holds.
 type slot struct {
-	path     string // as the root ruleset writes it
-	measure  *vocab.Measure
+	path     string         // as the root ruleset writes it
+	measure  *vocab.Measure // nil for a fact, and for whether a measure is recorded
 	other    bool
 	recorded int // the slot that says whether this measure is recorded
 }
@@ -51,7 +51,8 @@ func newLayout(rs *ruleset.Ruleset) *layout {
 	}
 	measure := func(m *vocab.Measure, root string, other bool) {
 		if m.CELType() == nil {
-			r := add("recorded."+root+"."+m.Name, slot{}, types.False)
+			r := add("recorded."+root+"."+m.Name, slot{measure: m, other: other}, types.False)
+			l.slots[r].recorded = r
 			l.measure[slotKey{m.Name, other, true}] = r
 			return
 		}

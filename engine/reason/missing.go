@@ -1,7 +1,10 @@
 package reason
 
 import (
+	"fmt"
+	"slices"
 	"sort"
+	"strings"
 
 	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
@@ -29,6 +32,7 @@ func (m *missing) note(result string, found answers) {
 	}
 	for _, i := range found.matter {
 		v := m.r.vars[i]
+		m.r.matter[v.key] = true
 		x := m.by[i]
 		if x == nil {
 			x = &Missing{Measure: v.path(m.side), Label: v.label(m.side), Taken: v.measure.Taken}
@@ -76,32 +80,31 @@ func (m *missing) list() []*Missing {
 	return out
 }
 
-// immaterial lists what rules read and is missing, and changes nothing here whatever it is.
-func (m *missing) immaterial(s *scope) []string {
-	seen := map[string]bool{}
+// immaterial lists what rules and cautions of a scope read and is missing, and changes nothing
+// whatever it is, for this scope or another.
+func (r *run) immaterial(s *scope) []string {
+	var slots []int
+	add := func(x bool, reads []reading) {
+		if s.runs(x) {
+			missing, _ := s.lacking(reads)
+			slots = append(slots, missing...)
+		}
+	}
+	for _, x := range r.e.rules {
+		add(x.Limb, x.reads)
+		for _, a := range x.advise {
+			add(x.Limb, a.reads)
+		}
+	}
+	for _, x := range r.e.cautions {
+		add(x.Limb, x.reads)
+	}
+	slots = slices.DeleteFunc(slots, func(i int) bool { return r.matter[keyOf(s.layout.slots[i], s.side)] })
+	slices.Sort(slots)
 	var out []string
-	add := func(reads []int) {
-		for _, i := range reads {
-			if v := m.r.vars[i]; m.by[i] == nil && !seen[v.path(m.side)] {
-				seen[v.path(m.side)] = true
-				out = append(out, v.path(m.side))
-			}
-		}
+	for _, i := range slices.Compact(slots) {
+		out = append(out, r.vars[r.variable(s.layout.slots[i], s.side)].path(s.side))
 	}
-	limb := s.side != ""
-	for _, x := range m.r.e.rules {
-		if x.Limb == limb {
-			reads, _ := m.r.missing(s.frame, append(formulas(x.Rule), x.When, x.Unless)...)
-			add(reads)
-		}
-	}
-	for _, x := range m.r.e.cautions {
-		if x.Limb == limb {
-			reads, _ := m.r.missing(s.frame, x.When)
-			add(reads)
-		}
-	}
-	sort.Strings(out)
 	return out
 }
 
@@ -137,7 +140,61 @@ func sortPossibilities(ps []possibility) {
 	})
 }
 
-func sortInts(x []int) { sort.Ints(x) }
+// order puts variables in the order of the vocabulary, as the person or the limb on a side sees them,
+// so that both limbs are looked at in the same way.
+func (c *completer) order(vars []int, side string) {
+	rank := func(i int) (int, string) {
+		v := c.vars[i]
+		other := side != "" && v.side != "" && v.side != side
+		slot, readable := c.e.layout.measure[slotKey{v.name, other, false}]
+		if !readable {
+			slot = c.e.layout.measure[slotKey{v.name, other, true}]
+		}
+		return slot, v.side
+	}
+	slices.SortFunc(vars, func(a, b int) int {
+		x, first := rank(a)
+		y, second := rank(b)
+		if x != y {
+			return x - y
+		}
+		return strings.Compare(first, second)
+	})
+}
+
+// describe writes possibilities as data and words.
+func (c *completer) describe(p possibility, side string) ([]Cell, string) {
+	var cells []Cell
+	var parts []string
+	for _, b := range p.when {
+		v := c.vars[b.variable]
+		is := v.show(b.from, b.to)
+		cells = append(cells, Cell{Measure: v.path(side), Is: is})
+		parts = append(parts, fmt.Sprintf("%s is %s", v.label(side), is))
+	}
+	return cells, list(parts, "and")
+}
+
+// path names a variable as the limb on a side sees it; side "" is the person's view.
+func (v *variable) path(side string) string {
+	switch {
+	case v.side == "":
+		return "person." + v.name
+	case side == "":
+		return v.side + "." + v.name
+	case v.side == side:
+		return "limb." + v.name
+	}
+	return "other." + v.name
+}
+
+// label is the same for people.
+func (v *variable) label(side string) string {
+	if v.side == "" || v.side == side {
+		return v.measure.Label
+	}
+	return v.measure.Label + " (" + v.side + ")"
+}
 
 // known gives a finding's value; nil is unknown.
 func known(v ref.Val) *bool {

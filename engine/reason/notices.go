@@ -2,7 +2,11 @@ package reason
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"time"
+
+	"crus/engine/ruleset"
 )
 
 // Cautions are the usual ones, which every report carries.
@@ -33,7 +37,8 @@ func (e *Engine) notices(today time.Time) []string {
 			out = append(out, fmt.Sprintf("%s %s is meant for the time from %s to %s.", h.Name, h.Version, from, to))
 		}
 	}
-	for _, x := range e.rs.Excepts {
+	excepts := slices.SortedFunc(slices.Values(e.rs.Excepts), func(a, b *ruleset.Except) int { return strings.Compare(a.Name, b.Name) })
+	for _, x := range excepts {
 		out = append(out, fmt.Sprintf("%s is left out here: %s", x.Name, x.Because))
 	}
 	return append(out, "Whether a result lies close to a boundary within measurement error was not looked at.")

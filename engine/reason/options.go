@@ -93,7 +93,7 @@ func (w weight) less(x weight) bool {
 func weigh(c *vocab.Choice, effects []effect) []weight {
 	out := make([]weight, len(c.Options))
 	for _, f := range effects {
-		for m := favours(f.Advice); m != 0; m &= m - 1 {
+		for m := f.favours; m != 0; m &= m - 1 {
 			i := bits.TrailingZeros64(m)
 			if f.rule.Strength == ruleset.Strong {
 				out[i].strong++
@@ -112,7 +112,7 @@ func (e *Engine) decideOptions(c *vocab.Choice, effects []effect) verdict {
 	}
 	var removed uint64
 	for _, f := range effects {
-		removed |= removes(f.Advice)
+		removed |= f.removes
 	}
 	weights := weigh(c, effects)
 	best, level := weight{-1, -1}, uint64(0)
@@ -150,7 +150,7 @@ func conflictOptions(c *vocab.Choice, effects []effect) []string {
 			if _, seen := byRule[f.rule.index]; !seen {
 				order = append(order, f.rule.index)
 			}
-			byRule[f.rule.index] |= removes(f.Advice)
+			byRule[f.rule.index] |= f.removes
 		}
 	}
 	names := map[int]string{}

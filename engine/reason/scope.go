@@ -14,11 +14,12 @@ type scope struct {
 	e        *Engine
 	person   *scope  // nil where this is the person
 	own      []truth // by rule; of rules that run in this scope
-	state    []string
+	state    []force
 	waits    [][]string
 	aside    [][]string
 	traces   []*Trace // by rule
 	forms    []form   // by advice
+	tables   []*table // by rule; nil where completing the assessment can't change its own truth
 	facts    []*Trace
 	cautions []cautioned
 }
@@ -58,17 +59,25 @@ func (e *Engine) newScope(f *frame, person *scope) *scope {
 // runs reports whether what reads a limb, or reads none, runs in this scope.
 func (s *scope) runs(limb bool) bool { return limb == (s.person != nil) }
 
-// work works out the rules and cautions of a scope.
-func (s *scope) work() {
+// work works out the rules and cautions of a scope, and what completing the assessment could make
+// of the rules.
+func (s *scope) work(c *completer) {
 	n := len(s.e.rules)
-	s.own, s.state, s.waits, s.aside = make([]truth, n), make([]string, n), make([][]string, n), make([][]string, n)
+	s.own, s.state, s.waits, s.aside = make([]truth, n), make([]force, n), make([][]string, n), make([][]string, n)
+	s.tables = make([]*table, n)
 	s.traces, s.forms, s.cautions = make([]*Trace, n), make([]form, s.e.advices), make([]cautioned, len(s.e.cautions))
 	for i, x := range s.e.rules {
 		switch {
 		case s.runs(x.Limb):
 			s.rule(i, x)
+			s.tables[i] = c.truths(s.frame, s.own[i], x.reads, x.needs, x.truth)
+			for _, a := range x.advise {
+				if f := &s.forms[a.index]; a.formula != nil {
+					f.table = c.numbers(s.frame, f.known, a)
+				}
+			}
 		case s.person != nil:
-			s.own[i], s.waits[i], s.traces[i] = s.person.own[i], s.person.waits[i], s.person.traces[i]
+			s.own[i], s.waits[i], s.traces[i], s.tables[i] = s.person.own[i], s.person.waits[i], s.person.traces[i], s.person.tables[i]
 			for _, a := range x.advise {
 				s.forms[a.index] = s.person.forms[a.index]
 			}
@@ -123,21 +132,21 @@ func (s *scope) override() {
 	for _, i := range s.e.down {
 		x := s.e.rules[i]
 		if s.person == nil && x.Limb {
-			s.state[i] = DidNotFire
+			s.state[i] = didNotFire
 			continue
 		}
 		s.state[i] = overridden(s.own[i], x.overriders, s.state)
 		switch s.state[i] {
-		case SetAside:
+		case setAside:
 			for _, o := range x.overriders {
-				if s.state[o] == Fired {
+				if s.state[o] == fired {
 					s.aside[i] = append(s.aside[i], s.e.rules[o].Name)
 				}
 			}
 			s.waits[i] = nil
-		case Pending:
+		case pending:
 			for _, o := range x.overriders {
-				if s.state[o] == Pending {
+				if s.state[o] == pending {
 					for _, w := range s.waits[o] {
 						if !slices.Contains(s.waits[i], w) {
 							s.waits[i] = append(s.waits[i][:len(s.waits[i]):len(s.waits[i])], w)
@@ -164,7 +173,7 @@ func (s *scope) caution(i int, x *caution) {
 // effects lists what the rules in force say of a choice, in the order of the rules.
 func (s *scope) effects(t *topic) (out []effect) {
 	for _, a := range t.advice {
-		if s.state[a.rule.index] == Fired {
+		if s.state[a.rule.index] == fired {
 			if f := s.forms[a.index]; f.known {
 				out = append(out, effect{a, f.value})
 			}

@@ -1,25 +1,38 @@
 package reason
 
+// force is what became of a rule.
+type force int8
+
+const (
+	didNotFire force = iota
+	pending
+	setAside
+	fired
+)
+
+// String is the state as an outcome names it.
+func (f force) String() string { return [...]string{DidNotFire, Pending, SetAside, Fired}[f] }
+
 // overridden gives a rule's state: own is the truth of its own condition, over are the rules that
 // override it, whose states are known. Overriding is followed from the top down, so that a rule
 // that is itself set aside sets nothing aside.
-func overridden(own truth, over []int, state []string) string {
+func overridden(own truth, over []int, state []force) force {
 	if own == no {
-		return DidNotFire
+		return didNotFire
 	}
 	doubt := own == unknown
 	for _, o := range over {
 		switch state[o] {
-		case Fired:
-			return SetAside
-		case Pending:
+		case fired:
+			return setAside
+		case pending:
 			doubt = true
 		}
 	}
 	if doubt {
-		return Pending
+		return pending
 	}
-	return Fired
+	return fired
 }
 
 // topDown orders rules so that each comes after those that override it. The reader has refused

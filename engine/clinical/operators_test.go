@@ -164,6 +164,16 @@ func TestResultUnits(t *testing.T) {
 	}
 }
 
+// TestZeroHasNoSign: whichever way it comes about, so that it is written as 0.
+func TestZeroHasNoSign(t *testing.T) {
+	env := environment(t)
+	for _, expr := range []string{"-deg(0)", "-1 * deg(0)", "deg(-0.0)", "deg(0) / -5", "abs(-deg(0))", "deg(-1e-12)", "-deg(0) - deg(0)"} {
+		if got := eval(t, env, expr, none).(Quantity); got.Base() != 0 || math.Signbit(got.Base()) {
+			t.Errorf("%s is kept as %v", expr, got.Base())
+		}
+	}
+}
+
 // TestFailures: what cannot be worked out is an error value with a sentence, never an infinity.
 func TestFailures(t *testing.T) {
 	env := environment(t, scale(t, "power", "0", "1", "2"))

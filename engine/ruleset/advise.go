@@ -21,7 +21,7 @@ func (p *partReader) advise(b *source.Block) []*Advice {
 	var out []*Advice
 	if c.Numeric() {
 		for _, verb := range []Verb{AtLeast, AtMost, Aim} {
-			if t, ok := f.Text(string(verb)); ok {
+			if t, ok := f.TextLike(string(verb), `"`+clinical.LiteralFor(c.Unit)+`(10)"`); ok {
 				if e := p.scope.formula(t, c.Unit); e != nil {
 					out = append(out, &Advice{Choice: c, Verb: verb, Formula: e, Where: t.All()})
 				}

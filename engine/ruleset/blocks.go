@@ -6,28 +6,28 @@ import (
 	"crus/engine/source"
 )
 
-// declareFact notes the name of a finding or quantity.
-func (p *partReader) declareFact(b *source.Block) *Fact {
+// declareFact notes the name of a finding or quantity, and gives the work that is left. A quantity
+// without a unit is lost: what reads it can't be checked, and is not blamed.
+func (p *partReader) declareFact(b *source.Block) func() {
 	name := b.Named(&p.diags, map[string]string{"finding": "marked_tone", "quantity": "pitch"}[b.Type])
 	if !p.unique(b.Type, name, b.Where) {
 		return nil
 	}
-	f := &Fact{Name: p.p.FullName(name), Part: p.p, Where: b.Where}
+	f, fields := &Fact{Name: p.p.FullName(name), Part: p.p, Where: b.Where}, b.Fields(&p.diags)
 	if b.Type == "quantity" {
-		if f.Quantity = unitOf(b.Fields(&p.diags), &p.diags); f.Quantity == nil {
-			return nil
+		if f.Quantity = unitOf(fields, &p.diags); f.Quantity == nil {
+			p.lost["quantity."+name] = true
+			return func() { p.fact(fields, f) }
 		}
 	}
 	p.rs.Facts = append(p.rs.Facts, f)
 	p.facts[f.Path()] = f
-	return f
+	return func() { p.fact(fields, f) }
 }
 
-func (p *partReader) fact(b *source.Block, f *Fact) {
-	fields := b.Fields(&p.diags)
-	if f.Quantity != nil {
-		fields.Has("unit")
-		if t, ok := fields.RequiredText("value", `"limb.shoe_heel_height - limb.shoe_forefoot_height"`); ok {
+func (p *partReader) fact(fields *source.Fields, f *Fact) {
+	if fields.Block.Type == "quantity" {
+		if t, ok := fields.RequiredText("value", `"limb.shoe_heel_height - limb.shoe_forefoot_height"`); ok && f.Quantity != nil {
 			f.Expr = p.scope.formula(t, *f.Quantity)
 		}
 	} else if t, ok := fields.RequiredText("holds", `"limb.plantarflexor_tone >= modified_ashworth('2')"`); ok {
@@ -47,6 +47,9 @@ func (p *partReader) text(f *source.Fields, name string) source.Text {
 
 func (p *partReader) checkNames(t source.Text) {
 	for _, n := range t.Refs {
+		if p.scope.isLost(n.Name) {
+			continue
+		}
 		if _, d := p.scope.resolve(n.Name, t.Range(n.Start, n.End)); d != nil {
 			p.fail(*d)
 		}
@@ -75,9 +78,8 @@ func (p *partReader) citing(f *source.Fields) []string {
 func (p *partReader) basis(f *source.Fields, required bool) (string, []string) {
 	basis := f.OneOf("basis", "published", "common_practice", "from_memory")
 	cites := p.citing(f)
-	if required && !f.Has("basis") {
-		p.fail(source.Errorf(f.Block.Where, "missing", "The %s %q does not say what it stands on.", f.Block.Type, f.Block.Label0().Text).
-			Hinting(`Add basis = "published" (with cites), "common_practice" or "from_memory".`))
+	if required {
+		f.Needs("basis", `"common_practice", or "published" (with cites), or "from_memory"`)
 	}
 	if basis == "published" && len(cites) == 0 {
 		if _, written := f.Block.Attr("cites"); !written {
@@ -105,9 +107,7 @@ func (p *partReader) rule(b *source.Block) {
 		r.Because = p.text(f, "because")
 	}
 	r.Strength = Strength(f.OneOf("strength", string(Strong), string(Conditional)))
-	if !f.Has("strength") {
-		p.fail(source.Errorf(b.Where, "missing", "The rule %q has no strength.", name).Hinting(`Add strength = "strong" or "conditional".`))
-	}
+	f.Needs("strength", `"strong", or "conditional"`)
 	r.Basis, r.Cites = p.basis(f, true)
 	r.overrides = f.Texts("overrides")
 	f.Inner("advise")
@@ -133,9 +133,7 @@ func (p *partReader) caution(b *source.Block) {
 	f := b.Fields(&p.diags)
 	c := &Caution{Name: p.p.FullName(name), Part: p.p, Where: b.Where}
 	c.Level = f.OneOf("level", "contraindication", "precaution", "note")
-	if !f.Has("level") {
-		p.fail(source.Errorf(b.Where, "missing", "The caution %q has no level.", name).Hinting(`Add level = "contraindication", "precaution" or "note".`))
-	}
+	f.Needs("level", `"precaution", or "contraindication", or "note"`)
 	if t, ok := f.RequiredText("when", `"limb.protective_sensation == 'absent'"`); ok {
 		c.When = p.scope.condition(t)
 	}

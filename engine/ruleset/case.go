@@ -29,10 +29,14 @@ func (p *partReader) workedCase(b *source.Block) {
 			c.Expect = append(c.Expect, p.expectation(inner))
 		}
 	}
-	if c.Given == nil {
+	whole := true // every block inside is one that belongs there
+	for _, inner := range b.Blocks {
+		whole = whole && (inner.Type == "given" || inner.Type == "expect")
+	}
+	if c.Given == nil && whole {
 		p.fail(source.Errorf(b.Where, "missing", "The case %q has no given block.", c.Name).Hinting(`Add the assessment: given { device_for = ["left"] left { ... } }`))
 	}
-	if len(c.Expect) == 0 {
+	if len(c.Expect) == 0 && whole {
 		p.fail(source.Errorf(b.Where, "missing", "The case %q expects nothing.", c.Name).
 			Hinting(`Add a block: expect "left" { choices = { shell_side = "anterior" } }`))
 	}
@@ -66,7 +70,7 @@ func (p *partReader) expectation(b *source.Block) *Expectation {
 }
 
 func (p *partReader) named(path string, where source.Range) {
-	if _, d := p.scope.resolve(path, where); d != nil {
+	if _, d := p.scope.resolve(path, where); d != nil && !p.scope.isLost(path) {
 		p.fail(*d)
 	}
 }

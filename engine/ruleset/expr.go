@@ -62,11 +62,12 @@ type scope struct {
 	funcs []string         // every function
 	env   *cel.Env
 	types map[string]*cel.Type // by the name that cel's messages use
+	lost  map[string]bool      // see partReader
 	diags *source.Diagnostics
 }
 
-func newScope(part *Part, v *vocab.Vocabulary, facts map[string]*Fact, diags *source.Diagnostics) (*scope, error) {
-	s := &scope{part: part, vocab: v, facts: facts, diags: diags, types: map[string]*cel.Type{}}
+func newScope(part *Part, v *vocab.Vocabulary, facts map[string]*Fact, lost map[string]bool, diags *source.Diagnostics) (*scope, error) {
+	s := &scope{part: part, vocab: v, facts: facts, lost: lost, diags: diags, types: map[string]*cel.Type{}}
 	opts := clinical.EnvOptions()
 	for _, d := range clinical.Dimensions() {
 		s.types[d.CELType().String()] = d.CELType()
@@ -174,7 +175,10 @@ func (s *scope) formula(t source.Text, unit clinical.Unit) *Expr {
 	}
 	if d, ok := clinical.DimensionOf(typ); !ok || d != unit.Dimension {
 		want := clinical.Describe(unit.Dimension.CELType())
-		hint := "A quantity says its unit, for example " + clinical.LiteralFor(unit) + "(10)."
+		hint := "It stands for a value in " + unit.Code + "."
+		if typ == cel.IntType || typ == cel.DoubleType {
+			hint = "A quantity says its unit, for example " + clinical.LiteralFor(unit) + "(10)."
+		}
 		s.fail(source.Errorf(t.All(), "dimension", "The formula must give %s, and this is %s.", want, clinical.Describe(typ)).Hinting("%s", hint))
 		return nil
 	}
@@ -204,8 +208,8 @@ func (s *scope) compile(t source.Text) (*Expr, *cel.Type) {
 	}
 	e.spans = spans(t.S, parsed.NativeRep())
 	before := s.diags.Errors()
-	s.names(e, parsed.NativeRep())
-	if s.diags.Errors() > before {
+	known := s.names(e, parsed.NativeRep())
+	if !known || s.diags.Errors() > before {
 		return nil, nil
 	}
 	checked, iss := s.env.Check(parsed)

@@ -28,7 +28,12 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 		d := source.Errorf(source.Range{File: files[0]}, "missing", "The folder has no ruleset block.").
 			Hinting(`Add one: ruleset "name" { title = "..." version = "1.0.0" status = "draft" vocabulary = "lower_limb@1" }`)
 		for _, x := range p.blocks {
-			if x.Type == "vocabulary" {
+			switch {
+			case x.Type != "vocabulary":
+			case from.Known():
+				d = source.Errorf(from, "not_a_ruleset", "%s is a vocabulary, and only rulesets are built on.", x.Label0().Text).
+					Hinting("Take it out; the vocabulary is named with vocabulary = \"...\".")
+			default:
 				d = source.Errorf(x.Where, "not_a_ruleset", "This folder is a vocabulary, not a ruleset.").Hinting("Name the folder of a ruleset.")
 			}
 		}
@@ -49,9 +54,7 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 		p.fail(source.Errorf(f.Where("version"), "version", "%q is not a version.", h.Version).Hinting(`A version has three numbers: "1.0.0".`))
 	}
 	h.Status = f.OneOf("status", "draft", "active", "retired")
-	if !f.Has("status") {
-		p.fail(source.Errorf(b.Where, "missing", "The ruleset %q has no status.", h.Name).Hinting(`Add status = "draft", "active" or "retired".`))
-	}
+	f.Needs("status", `"draft", or "active", or "retired"`)
 	h.Publisher, h.Purpose = f.String("publisher"), f.String("purpose")
 	h.Author, h.Reviewer, h.Endorser = words(f.Texts("author")), words(f.Texts("reviewer")), words(f.Texts("endorser"))
 	h.ApprovalDate, h.LastReviewDate, h.ReviewBy = p.date(f, "approval_date"), p.date(f, "last_review_date"), p.date(f, "review_by")
@@ -68,7 +71,7 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 			Hinting("Name the version that is there."))
 	}
 	if ok {
-		p.vocabulary(vocabulary)
+		p.vocabulary(vocabulary, from)
 	}
 	return b, applies, built
 }
@@ -113,23 +116,28 @@ func (p *partReader) period(f *source.Fields) {
 	p.p.EffectivePeriod = [2]string{from, to}
 }
 
-// vocabulary reads the vocabulary once; all parts must agree on it.
-func (p *partReader) vocabulary(t source.Text) {
+// vocabulary reads the vocabulary once; all parts must agree on it. from is where another ruleset
+// builds on this one.
+func (p *partReader) vocabulary(t source.Text, from source.Range) {
 	f, want, ok := p.lib.find(p.folder, t.S)
 	if !ok {
 		p.fail(source.Errorf(t.All(), "unknown_name", "There is no vocabulary %s.", t.S).
-			Hinting("%s", strings.TrimSpace(source.DidYouMean(t.S, p.lib.names(), "")+" It is looked for beside the ruleset, then in each --library folder, then among those that come with the program.")))
+			Hinting("%s", p.lib.lookedFor(t.S)))
 		return
 	}
 	if v := p.rs.Vocabulary; v != nil {
 		name, _, _ := strings.Cut(t.S, "@")
 		if v.Name != name || !vocab.Accepts(want, v.Version) {
-			p.fail(source.Errorf(t.All(), "vocabulary", "This ruleset uses %s, and what is built on with it uses %s@%s.", t.S, v.Name, v.Version).
-				Hinting("All rulesets that are in force together use one vocabulary."))
+			p.fail(source.Errorf(from, "vocabulary", "%s is written for the vocabulary %s, and this ruleset for %s@%s.", p.p.Name, t.S, v.Name, v.Version).
+				Hinting("Rulesets that are in force together use one vocabulary.").With("Its vocabulary stands here.", t.All()))
 		}
 		return
 	}
 	v, diags := vocab.Read(f.fsys, f.dir, f.show)
+	if len(diags) == 1 && diags[0].Code == vocab.NotAVocabulary {
+		p.fail(source.Errorf(t.All(), "not_a_vocabulary", "%s is a ruleset, not a vocabulary.", t.S).Hinting("Rulesets that this one builds on stand in builds_on."))
+		return
+	}
 	p.diags = append(p.diags, diags...)
 	if v == nil {
 		return

@@ -88,7 +88,7 @@ func (l Library) named(name, what string) (folder, string, source.Diagnostics) {
 	f, want, ok := l.find(folder{}, name)
 	if !ok {
 		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "unknown_name", "There is no %s %s.", what, name).
-			Hinting("%s", strings.TrimSpace(source.DidYouMean(name, l.names(), "")+" "+l.known()))}
+			Hinting("%s", strings.TrimSpace(source.DidYouMean(strings.SplitN(name, "@", 2)[0], l.names(), "")+" "+l.known()))}
 	}
 	return f, want, nil
 }
@@ -98,6 +98,16 @@ func (l Library) known() string {
 		return "Known by name are " + source.And(names) + "; anything else is given as a folder."
 	}
 	return "Give the path of the folder."
+}
+
+// lookedFor makes the hint for a name in a ruleset that could not be found.
+func (l Library) lookedFor(name string) string {
+	name, _, _ = strings.Cut(name, "@")
+	if !source.Identifier(name) {
+		return "It is a name such as lower_limb@1, not a path."
+	}
+	return strings.TrimSpace(source.DidYouMean(name, l.names(), "") +
+		" It is looked for beside the ruleset, then in each --library folder, then among those that come with the program.")
 }
 
 // find looks for name, which may end in @version, beside a folder (if that has one), then in the

@@ -11,10 +11,12 @@ import (
 )
 
 // names checks every name in a parsed condition against the vocabulary and the facts, before cel-go
-// does: its message would name the root only. What is read is collected in e.Reads.
-func (s *scope) names(e *Expr, a *ast.AST) {
+// does: its message would name the root only. What is read is collected in e.Reads. It is false where
+// the condition reads something that is defined with an error of its own.
+func (s *scope) names(e *Expr, a *ast.AST) bool {
 	w := &nameWalk{scope: s, e: e, info: a.SourceInfo(), seen: map[string]bool{}}
 	w.visit(a.Expr(), nil)
+	return !w.unknowable
 }
 
 type nameWalk struct {
@@ -22,6 +24,8 @@ type nameWalk struct {
 	e    *Expr
 	info *ast.SourceInfo
 	seen map[string]bool
+
+	unknowable bool
 }
 
 func (w *nameWalk) visit(e ast.Expr, bound []string) {
@@ -170,6 +174,10 @@ func contains(list []string, s string) bool {
 // read resolves a path below one of the roots and notes it as read.
 func (w *nameWalk) read(id int64, path string, recorded bool) {
 	where := w.e.Where(id)
+	if w.isLost(path) {
+		w.unknowable = true
+		return
+	}
 	ref, d := w.resolve(path, where)
 	if d != nil {
 		w.fail(*d)
@@ -189,6 +197,12 @@ func (w *nameWalk) read(id int64, path string, recorded bool) {
 		w.seen[key] = true
 		w.e.Reads = append(w.e.Reads, ref)
 	}
+}
+
+// isLost reports whether a path names something that is defined with an error of its own.
+func (s *scope) isLost(path string) bool {
+	parts := strings.SplitN(path, ".", 3)
+	return s.lost[path] || len(parts) == 3 && (parts[0] == "finding" || parts[0] == "quantity") && s.lost[parts[1]]
 }
 
 // resolve finds what a path such as limb.x or finding.part.x stands for.
@@ -310,15 +324,6 @@ func (w *nameWalk) functionLike(name string) string {
 		return "Compare the measure itself."
 	case "has", "exists":
 		return "Write recorded(limb.x) to ask whether x was recorded."
-	}
-	begins := ""
-	for _, f := range w.funcs { // degrees for deg
-		if len(f) > len(begins) && len(f) > 1 && strings.HasPrefix(name, f) {
-			begins = f
-		}
-	}
-	if near := source.Nearest(name, w.funcs); len(near) == 0 && begins != "" {
-		return "Did you mean " + begins + "?"
 	}
 	return source.DidYouMean(name, w.funcs, "The functions are listed in docs/language.md.")
 }

@@ -27,8 +27,11 @@ func (r *reader) order() {
 			for _, x := range append(trail[from:len(trail):len(trail)], f) {
 				path = append(path, x.Path())
 			}
-			r.fail(source.Errorf(f.Where, "cycle", "These read each other in a circle: %s.", strings.Join(path, " → ")).
-				Hinting("Define one of them from measures alone."))
+			message := "These read each other in a circle: " + strings.Join(path, " → ") + "."
+			if len(path) == 2 {
+				message = f.Path() + " reads itself."
+			}
+			r.fail(source.Errorf(f.Where, "cycle", "%s", message).Hinting("Define one of them from measures alone."))
 			return
 		}
 		state[f] = entered
@@ -62,6 +65,12 @@ func (p *Part) overridden(name string) string {
 	return name
 }
 
+// isLost reports whether a rule belongs to a ruleset that could not be read.
+func (r *reader) isLost(p *Part, name string) bool {
+	ruleset, _, _ := strings.Cut(name, ".")
+	return p.lost[ruleset]
+}
+
 // link resolves what overrides what, and refuses a circle.
 func (r *reader) link() {
 	var names []string
@@ -74,6 +83,7 @@ func (r *reader) link() {
 			name := rule.Part.overridden(t.S)
 			over := r.rules[name]
 			switch {
+			case over == nil && r.isLost(rule.Part, name):
 			case over == nil:
 				d := source.Errorf(t.All(), "unknown_name", "There is no rule %q to override.", t.S).
 					Hinting("%s", source.DidYouMean(t.S, names, "Only rules can be overridden, of this ruleset or of one it builds on."))
@@ -136,9 +146,11 @@ func (r *reader) except() {
 		part, _, qualified := strings.Cut(e.Name, ".")
 		rule, caution := r.rules[e.Name], r.cautions[e.Name]
 		switch {
-		case !qualified || part == p.part.p.Name:
+		case (rule != nil || caution != nil) && (!qualified || part == p.part.p.Name):
 			r.fail(source.Errorf(e.Where, "except", "except leaves out a rule or caution of a ruleset that is built on, and %q is this ruleset's own.", e.Name).
-				Hinting("Delete it here, or name it with its ruleset: limb_safety.%s.", e.Name))
+				Hinting("Delete the %s itself.", map[bool]string{true: "rule", false: "caution"}[rule != nil]))
+			continue
+		case p.part.lost[part]:
 			continue
 		case rule == nil && caution == nil:
 			var names []string

@@ -56,7 +56,8 @@ func (r *reader) part(f folder, want string, trail []string, from source.Range) 
 	if diags.HasErrors() { // what the unreadable files define is not known: more errors would be false
 		return nil
 	}
-	p := &partReader{reader: r, folder: f, blocks: blocks, p: &Part{Root: trail == nil, Digest: vocab.Digest(files)}, first: map[string]source.Range{}}
+	lost := map[string]bool{}
+	p := &partReader{reader: r, folder: f, blocks: blocks, p: &Part{Root: trail == nil, Digest: vocab.Digest(files), lost: lost}, first: map[string]source.Range{}, lost: lost}
 	return p.read(files, want, trail, from)
 }
 
@@ -69,6 +70,7 @@ type partReader struct {
 	scope  *scope
 	cites  map[string]bool
 	first  map[string]source.Range // where each name was first defined
+	lost   map[string]bool         // names that are defined with an error: rulesets built on, and quantities by path
 }
 
 func blockTypes() []string {
@@ -95,7 +97,7 @@ func (p *partReader) read(files []*source.File, want string, trail []string, fro
 	p.parts[p.p.Name] = p.p
 	p.citations()
 	pending := p.declare()
-	s, err := newScope(p.p, p.rs.Vocabulary, p.visible(), &p.diags)
+	s, err := newScope(p.p, p.rs.Vocabulary, p.visible(), p.lost, &p.diags)
 	if err != nil {
 		p.fail(source.Errorf(header.Where, "names", "The names of the ruleset can't all be used together: %s.", err).
 			Hinting("Rename what clashes."))
@@ -115,13 +117,13 @@ func cycle(trail []string, name string) bool { return contains(trail, name) }
 
 // buildOn reads a ruleset that this one builds on, once.
 func (p *partReader) buildOn(t source.Text, trail []string) {
+	name, _, _ := strings.Cut(t.S, "@")
 	f, want, ok := p.lib.find(p.folder, t.S)
 	if !ok {
-		p.fail(source.Errorf(t.All(), "unknown_name", "There is no ruleset %s to build on.", t.S).
-			Hinting("%s", strings.TrimSpace(source.DidYouMean(t.S, p.lib.names(), "")+" It is looked for beside this one, then in each --library folder, then among those that come with the program.")))
+		p.lost[name] = true
+		p.fail(source.Errorf(t.All(), "unknown_name", "There is no ruleset %s to build on.", t.S).Hinting("%s", p.lib.lookedFor(t.S)))
 		return
 	}
-	name, _, _ := strings.Cut(t.S, "@")
 	if old, ok := p.parts[name]; ok && !cycle(trail, name) {
 		if !vocab.Accepts(want, old.Version) {
 			p.fail(source.Errorf(t.All(), "version", "%s is already in force as version %s.", name, old.Version).
@@ -129,7 +131,9 @@ func (p *partReader) buildOn(t source.Text, trail []string) {
 		}
 		return
 	}
-	p.part(f, want, trail, t.All())
+	if p.part(f, want, trail, t.All()) == nil {
+		p.lost[name] = true
+	}
 }
 
 // visible gives the facts of all parts read so far, by the path that this part uses.
@@ -155,8 +159,11 @@ func (p *partReader) unique(kind, name string, where source.Range) bool {
 		return false
 	}
 	if first, taken := p.first[kind+" "+name]; taken {
-		p.fail(source.Errorf(where, "duplicate", "The %s %q is defined twice.", kind, name).
-			Hinting("Give one of the two another name, or delete it.").With("The first one is here.", first))
+		message, hint := fmt.Sprintf("The %s %q is defined twice.", kind, name), "Give one of the two another name, or delete it."
+		if kind == "except" || kind == "clinician_decides" {
+			message, hint = fmt.Sprintf("There is a second block %s %q.", kind, name), "Keep one of the two."
+		}
+		p.fail(source.Errorf(where, "duplicate", "%s", message).Hinting("%s", hint).With("The first one is here.", first))
 		return false
 	}
 	p.first[kind+" "+name] = where
@@ -167,6 +174,7 @@ func (p *partReader) citations() {
 	p.cites = map[string]bool{}
 	for _, c := range p.rs.Vocabulary.Citations {
 		p.cites[c.Key] = true
+		p.first["citation "+c.Key] = c.Where
 	}
 	for _, b := range p.blocks {
 		if b.Type == "citation" {
@@ -185,8 +193,8 @@ func (p *partReader) declare() (pending []func()) {
 	for _, b := range p.blocks {
 		switch b.Type {
 		case "finding", "quantity":
-			if f := p.declareFact(b); f != nil {
-				pending = append(pending, func() { p.fact(b, f) })
+			if define := p.declareFact(b); define != nil {
+				pending = append(pending, define)
 			}
 		case "rule":
 			pending = append(pending, func() { p.rule(b) })

@@ -58,6 +58,7 @@ type Part struct {
 	Root      bool
 
 	places map[string]source.Range // of the values in its header, by attribute
+	lost   map[string]bool         // rulesets that it builds on and that could not be read
 }
 
 // place gives where an attribute of the header is written, or the header itself.

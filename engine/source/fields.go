@@ -13,7 +13,11 @@ type Fields struct {
 	Diags *Diagnostics
 	asked []string
 	inner []string
+	lacks []lack
 }
+
+// lack is an attribute that is not written, with an example of it.
+type lack struct{ name, example string }
 
 // Fields starts taking the attributes of b.
 func (b *Block) Fields(diags *Diagnostics) *Fields { return &Fields{Block: b, Diags: diags} }
@@ -46,8 +50,11 @@ func (f *Fields) wrong(a Field, wanted, example string) {
 func (f *Fields) fail(d Diagnostic) { *f.Diags = append(*f.Diags, d) }
 
 // Text takes a text.
-func (f *Fields) Text(name string) (Text, bool) {
-	a, ok := f.get(name, TextKind, `"..."`)
+func (f *Fields) Text(name string) (Text, bool) { return f.TextLike(name, `"..."`) }
+
+// TextLike takes a text; the example shows one where something else is written.
+func (f *Fields) TextLike(name, example string) (Text, bool) {
+	a, ok := f.get(name, TextKind, example)
 	return a.Value.Text, ok
 }
 
@@ -72,12 +79,19 @@ func (f *Fields) Required(name, example string) string {
 
 // RequiredText takes a text that must be there and not be empty.
 func (f *Fields) RequiredText(name, example string) (Text, bool) {
-	t, ok := f.Text(name)
+	t, ok := f.TextLike(name, example)
 	if !ok || strings.TrimSpace(t.S) == "" {
 		f.missing(name, example)
 		return t, false
 	}
 	return t, true
+}
+
+// Needs reports an attribute that must be there and is not.
+func (f *Fields) Needs(name, example string) {
+	if !f.Has(name) {
+		f.missing(name, example)
+	}
 }
 
 func (f *Fields) missing(name, example string) {
@@ -87,8 +101,23 @@ func (f *Fields) missing(name, example string) {
 		}
 		return // of the wrong kind: already said
 	}
-	f.fail(Errorf(f.Block.Where, "missing", "%s has no %s.", describe(f.Block), name).
-		Hinting("Add it inside the braces, for example: %s = %s", name, example))
+	f.lacks = append(f.lacks, lack{name, example})
+}
+
+// missed reports what is not written, in one diagnostic. What an unknown name was probably meant to
+// be is not said again.
+func (f *Fields) missed(unknown []string) {
+	var names, examples []string
+	for _, l := range f.lacks {
+		if len(Nearest(l.name, unknown)) == 0 {
+			names = append(names, l.name)
+			examples = append(examples, l.name+" = "+l.example)
+		}
+	}
+	if len(names) > 0 {
+		f.fail(Errorf(f.Block.Where, "missing", "%s has no %s.", describe(f.Block), Or(names)).
+			Hinting("Add inside the braces, for example:\n%s", strings.Join(examples, "\n")))
+	}
 }
 
 func describe(b *Block) string {
@@ -161,7 +190,7 @@ func (f *Fields) Texts(name string) []Text {
 			out = append(out, item.Text)
 		}
 	default:
-		f.wrong(a, "a list of texts", `["first", "second"]`)
+		f.wrong(a, "a text or a list of texts", `["first", "second"]`)
 	}
 	for i, t := range out {
 		for _, u := range out[:i] {
@@ -191,10 +220,12 @@ func (f *Fields) Where(name string) Range {
 // Inner names the kinds of block that may stand inside this one.
 func (f *Fields) Inner(types ...string) { f.inner = append(f.inner, types...) }
 
-// Done reports the attributes and inner blocks that the block does not have.
+// Done reports the attributes and inner blocks that the block does not have, and those that it lacks.
 func (f *Fields) Done() {
+	var unknown []string
 	for _, a := range f.Block.Attrs {
 		if !contains(f.asked, a.Name) {
+			unknown = append(unknown, a.Name)
 			f.fail(Errorf(a.NameWhere, "unknown_field", "%s has nothing called %s.", describe(f.Block), a.Name).
 				Hinting("%s", DidYouMean(a.Name, append(unique(f.asked), f.inner...), "It can have "+And(unique(f.asked))+".")))
 		}
@@ -209,6 +240,7 @@ func (f *Fields) Done() {
 				Hinting("%s", DidYouMean(b.Type, f.inner, other)))
 		}
 	}
+	f.missed(unknown)
 }
 
 func contains(list []string, s string) bool {

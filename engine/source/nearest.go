@@ -17,9 +17,11 @@ func Nearest(name string, candidates []string) []string {
 	low := strings.ToLower(name)
 	for _, c := range candidates {
 		cost := levenshtein.Distance(low, strings.ToLower(c), nil)
-		limit := max(2, len(name)/3)
+		limit := min(max(2, len(name)/3), len(name)/2)
 		if last := c[strings.LastIndexByte(c, '.')+1:]; cost > limit && (last == low || strings.HasSuffix(low, "."+last)) {
 			cost = limit // the right name in the wrong place
+		} else if len(c) > 2 && strings.HasPrefix(low, strings.ToLower(c)) {
+			cost = limit // degrees for deg
 		}
 		if cost <= limit {
 			found = append(found, near{c, cost})

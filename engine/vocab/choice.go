@@ -49,23 +49,17 @@ func (r *reader) optionChoice(c *Choice, f *source.Fields) {
 
 func (r *reader) numberChoice(c *Choice, f *source.Fields) {
 	c.Unit = r.unit(f)
-	lo, hi, ok := f.Pair("between")
-	if !ok && !f.Has("between") {
-		r.fail(source.Errorf(f.Block.Where, "missing", "The choice %q has no range.", c.Name).
-			Hinting("Add the smallest and largest value that can be made, in its own unit: between = [0, 60]"))
-	}
+	lo, hi, ranged := f.Pair("between")
+	f.Needs("between", "[0, 60]")
 	c.Between = Span{lo, hi}
 	rounding, ok := f.Number("rounding")
-	if !ok && !f.Has("rounding") {
-		r.fail(source.Errorf(f.Block.Where, "missing", "The choice %q has no rounding.", c.Name).
-			Hinting("Add the finest step that can be made, in its own unit: rounding = 1"))
-	}
+	f.Needs("rounding", "1")
 	if ok && rounding <= 0 {
 		r.fail(source.Errorf(f.Where("rounding"), "rounding", "A rounding is greater than 0.").Hinting("For example: rounding = 1"))
 	}
 	c.Rounding = rounding
 	if d, ok := f.Number("default"); ok {
-		if d < lo || d > hi {
+		if ranged && (d < lo || d > hi) {
 			r.fail(source.Errorf(f.Where("default"), "default", "The default lies outside of the choice's range.").Hinting("Choose a value between the two, or widen between."))
 		}
 		c.DefaultAt, c.HasDefault = d, true

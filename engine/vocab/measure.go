@@ -12,9 +12,7 @@ func (r *reader) measure(b *source.Block) {
 	r.unique("measure", m.Name, b.Where)
 	f := b.Fields(&r.diags)
 	m.Of = Of(f.OneOf("of", string(Person), string(Limb)))
-	if !f.Has("of") {
-		r.fail(source.Errorf(b.Where, "missing", "The measure %q does not say what it belongs to.", m.Name).Hinting(`Add of = "person" or of = "limb".`))
-	}
+	f.Needs("of", `"limb", or "person"`)
 	m.Label = f.Required("label", `"Knee extension"`)
 	m.Taken = f.OneOf("taken", takenOrder[:]...)
 	m.How = f.String("how")
@@ -137,9 +135,8 @@ func Word(s string) bool {
 func (r *reader) plausible(m *Measure, f *source.Fields) {
 	needed := m.Kind == Quantity || m.Kind == Count
 	if !f.Has("plausible") {
-		if needed {
-			r.fail(source.Errorf(m.Where, "missing", "The measure %q has no plausible range.", m.Name).
-				Hinting("Add the range outside of which a value is likely a slip, in its own unit: plausible = [-60, 45]"))
+		if needed { // the range outside of which a value is likely a slip
+			f.Needs("plausible", "[-60, 45]")
 		}
 		return
 	}
@@ -161,8 +158,7 @@ func (r *reader) error(m *Measure, f *source.Fields) {
 		r.fail(source.Errorf(f.Where("error"), "error_size", "Only a measure with a unit, a count or a scale has a measurement error.").Hinting("Leave the line out."))
 	}
 	if !f.Has("error") && m.ErrorBasis == "" && m.Kind != Text && m.Kind != Date {
-		r.fail(source.Errorf(m.Where, "missing", "The measure %q has neither a measurement error nor the words that none is known.", m.Name).
-			Hinting("Add error = 5 with its source in cites, or error_basis = \"None is published.\""))
+		f.RequiredText("error_basis", `"None is published.", or error = 5 with its source`)
 	}
 	if stated {
 		m.Error = e

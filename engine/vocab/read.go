@@ -32,6 +32,9 @@ func Parse(files []*source.File) (*Vocabulary, source.Diagnostics) {
 	if r.diags.HasErrors() { // what the unreadable files define is not known: more errors would be false
 		return nil, r.diags.Sorted()
 	}
+	if b := rulesetIn(blocks); b != nil {
+		return nil, source.Diagnostics{source.Errorf(b.Where, NotAVocabulary, "This folder is a ruleset, not a vocabulary.").Hinting("Name the folder of a vocabulary.")}
+	}
 	r.header(blocks, files)
 	for _, b := range blocks { // scales and citations first: measures name them
 		switch b.Type {
@@ -57,6 +60,23 @@ func Parse(files []*source.File) (*Vocabulary, source.Diagnostics) {
 		return nil, r.diags.Sorted()
 	}
 	return r.v, r.diags.Sorted()
+}
+
+// NotAVocabulary is the code of the one diagnostic of a folder that is a ruleset.
+const NotAVocabulary = "not_a_vocabulary"
+
+// rulesetIn gives the header of a ruleset among the blocks, unless there is one of a vocabulary.
+func rulesetIn(blocks []*source.Block) *source.Block {
+	var found *source.Block
+	for _, b := range blocks {
+		switch b.Type {
+		case "vocabulary":
+			return nil
+		case "ruleset":
+			found = b
+		}
+	}
+	return found
 }
 
 func blockTypes() []string { return []string{"vocabulary", "scale", "measure", "choice", "citation"} }

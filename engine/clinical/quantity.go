@@ -68,20 +68,25 @@ func (q Quantity) WithUnit(u Unit) Quantity {
 	return q
 }
 
-// String is q for people, in its unit, with a real minus sign: "−5°", "20 mm", "3.5 N·m/°", "12 weeks".
-// Beyond six decimals (and at least two digits) nothing is shown. [Quantity.In] gives the number itself.
-func (q Quantity) String() string {
+// String is q in its unit, with a real minus sign: "−5°", "20 mm", "3.5 N·m/°", "12 weeks". Beyond
+// six decimals (and at least two digits) nothing is shown. [Quantity.In] gives the number itself.
+func (q Quantity) String() string { return q.shown(6) }
+
+// Short is q as a clinician reads it: like String, but with no more than two decimals, and at least
+// two digits of a small number.
+func (q Quantity) Short() string { return q.shown(2) }
+
+func (q Quantity) shown(places int) string {
 	u := q.Unit()
 	v, ok := q.In(u)
 	if !ok {
 		return ""
 	}
-	places := 6
 	for places < u.places && math.Abs(v)*powers[places] < 10 {
 		places++
 	}
 	text := strconv.FormatFloat(keep(v, places), 'f', -1, 64)
-	if v < 0 {
+	if strings.HasPrefix(text, "-") {
 		text = "−" + text[1:]
 	}
 	switch {

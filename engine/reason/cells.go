@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 	"sort"
-	"strings"
 
 	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
@@ -45,6 +44,8 @@ func cellsOf(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 		return countCells(m, u)
 	case vocab.Date:
 		return dateCells(u, asOf)
+	case vocab.Text: // can only be asked whether it is recorded
+		return cells{values: []ref.Val{types.String("")}, show: func(from, to int) string { return "recorded" }}
 	}
 	return quantityCells(m, u)
 }
@@ -157,7 +158,7 @@ func quantityCells(m *vocab.Measure, u *usage) cells {
 	out.show = func(from, to int) string {
 		return l.span(from, to, func(x float64) string {
 			q, _ := clinical.NewQuantity(x, m.Unit)
-			return q.String()
+			return q.Short()
 		})
 	}
 	return out
@@ -196,6 +197,16 @@ func gradeCells(m *vocab.Measure, u *usage) cells {
 		func(i int) string { return m.Scale.Grades[i] })
 }
 
+// samples adds a few steps over a whole range to some cuts, where constants don't show what conditions
+// look at.
+func samples(cuts []int, lo, hi int) []int {
+	const steps = 8
+	for i := 0; i <= steps; i++ {
+		cuts = append(cuts, lo+(hi-lo)*i/steps)
+	}
+	return cuts
+}
+
 func countCells(m *vocab.Measure, u *usage) cells {
 	var cuts []int
 	for _, v := range u.cuts {
@@ -206,10 +217,7 @@ func countCells(m *vocab.Measure, u *usage) cells {
 	lo, hi := int(math.Ceil(m.Plausible.Lo)), int(math.Floor(m.Plausible.Hi))
 	single := u.other && hi-lo <= maxSingles
 	if u.other && !single {
-		const steps = 8
-		for i := 0; i <= steps; i++ {
-			cuts = append(cuts, lo+(hi-lo)*i/steps)
-		}
+		cuts = samples(cuts, lo, hi)
 	}
 	c := stepCells(lo, hi, cuts, single, func(i int) ref.Val { return types.Int(i) }, func(i int) string { return trimNumber(float64(i)) })
 	if u.other && !single {
@@ -221,22 +229,31 @@ func countCells(m *vocab.Measure, u *usage) cells {
 
 // stepCells cuts a range of whole steps: each cut is a cell, and so is each stretch between two.
 func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, label func(int) string) cells {
-	is := map[int]bool{}
-	for _, c := range cuts {
-		is[c] = true
+	if single {
+		cuts = nil
+		for i := lo; i <= hi; i++ {
+			cuts = append(cuts, i)
+		}
 	}
+	slices.Sort(cuts)
 	var from, to []int
-	for i := lo; i <= hi; i++ {
-		last := len(to) - 1
-		if last >= 0 && !single && !is[i] && !is[i-1] {
-			to[last] = i
+	out := cells{ordered: true}
+	at := lo
+	add := func(upTo int) {
+		from, to, at = append(from, at), append(to, upTo), upTo+1
+		out.values = append(out.values, value(from[len(from)-1]))
+	}
+	for _, c := range cuts {
+		if c < at || c > hi {
 			continue
 		}
-		from, to = append(from, i), append(to, i)
+		if c > at {
+			add(c - 1)
+		}
+		add(c)
 	}
-	out := cells{ordered: true}
-	for i := range from {
-		out.values = append(out.values, value(from[i]))
+	if at <= hi {
+		add(hi)
 	}
 	out.show = func(a, b int) string {
 		x, y := from[a], to[b]
@@ -255,28 +272,27 @@ func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, lab
 	return out
 }
 
-// dateCells cuts the time up to the assessment, in days; since() is all that looks at a date.
+// dateCells cuts the time up to the assessment into days; since() is all that looks at a date.
 func dateCells(u *usage, asOf *clinical.Date) cells {
 	if asOf == nil {
-		return cells{inexact: true, values: nil}
+		return cells{inexact: true}
 	}
-	const longest = 120 * 365.25
+	const longest = 120 * 365
 	day, _ := clinical.UnitByCode("d")
-	var cuts []float64
+	var cuts []int
 	for _, v := range u.cuts {
 		if at, ok := number(v, day); ok {
-			cuts = append(cuts, at)
+			at = min(max(at, -1), longest+1)
+			cuts = append(cuts, int(math.Floor(at)), int(math.Ceil(at)))
 		}
 	}
-	l := cutLine(0, longest, cuts)
-	out := cells{inexact: u.other, ordered: true}
-	for i := range l.lo {
-		days := int(math.Round((l.lo[i] + l.hi[i]) / 2))
-		out.values = append(out.values, asOf.Before(days).AsOf(*asOf))
+	if u.other {
+		cuts = samples(cuts, 0, longest)
 	}
-	out.show = func(from, to int) string {
-		s := l.span(from, to, func(x float64) string { return fmt.Sprintf("%s days", trimNumber(x)) })
-		return strings.TrimSpace(s + " before the assessment")
-	}
+	out := stepCells(0, longest, cuts, false, func(days int) ref.Val { return asOf.Before(days).AsOf(*asOf) },
+		func(days int) string { return fmt.Sprintf("%d days", days) })
+	out.inexact = u.other
+	show := out.show
+	out.show = func(from, to int) string { return show(from, to) + " before the assessment" }
 	return out
 }

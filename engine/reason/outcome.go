@@ -246,6 +246,8 @@ func (v Value) String() string {
 		return words(string(x))
 	case types.Double:
 		return trimNumber(float64(x))
+	case clinical.Quantity:
+		return x.Short()
 	case interface{ String() string }:
 		return x.String()
 	default:

@@ -152,6 +152,22 @@ case "all three sites felt and no overall judgement: sensation is not called los
   }
 }
 
+case "one site missed and another not tested: insensate all the same" {
+  basis = "common_practice"
+  given {
+    device_for = ["right"]
+    person { age = 30 }
+    right {
+      monofilament_great_toe             = { not_recorded = "toe amputated" }
+      monofilament_first_metatarsal_head = true
+      monofilament_fifth_metatarsal_head = false
+    }
+  }
+  expect "right" {
+    findings = { insensate = true }
+  }
+}
+
 case "arterial disease confirmed: no index is needed" {
   basis = "common_practice"
   given {

@@ -261,3 +261,52 @@ func toJSON(t testing.TB, o *reason.Outcome) string {
 	}
 	return string(b)
 }
+
+func sorted(words []string) string {
+	slices.Sort(words)
+	return strings.Join(words, " ")
+}
+
+// cautionsOf writes the cautions: "a fired, b pending provisional".
+func cautionsOf(r *reason.Result) string {
+	var out []string
+	for _, c := range r.Cautions {
+		s := c.Name + " " + c.State
+		if c.Provisional {
+			s += " provisional"
+		}
+		out = append(out, s)
+	}
+	return strings.Join(out, ", ")
+}
+
+// missingOf writes what is missing, the one to take first leading: "limb.p decides trim pad settles 1".
+func missingOf(r *reason.Result) string {
+	var out []string
+	for _, m := range r.Missing {
+		out = append(out, fmt.Sprintf("%s decides %s settles %d", m.Measure, strings.Join(m.Decides, " "), m.Settles))
+	}
+	return strings.Join(out, ", ")
+}
+
+// couldOf writes what a choice could become: "settled low if limb.p is yes and limb.q is no; ...".
+func couldOf(c *reason.Choice) string { return possibilities(c.CouldBecome) }
+
+func possibilities(list []reason.Could) string {
+	var out []string
+	for _, x := range list {
+		s := x.Status
+		if x.Value != nil {
+			s += fmt.Sprint(" ", x.Value)
+		}
+		var when []string
+		for _, c := range x.When {
+			when = append(when, c.Measure+" is "+c.Is)
+		}
+		if len(when) > 0 {
+			s += " if " + strings.Join(when, " and ")
+		}
+		out = append(out, s)
+	}
+	return strings.Join(out, "; ")
+}

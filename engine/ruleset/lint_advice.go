@@ -59,6 +59,7 @@ func (l *linter) optionAdvice(r *Rule, c *vocab.Choice) {
 		}
 		if len(a.Options) == len(c.Options) {
 			l.warn(a.Where, "no_effect", "This favours every option of "+c.Name+", and so none.", "Name those that are better than the others.")
+			continue
 		}
 		for _, o := range a.Options {
 			if !kept[c.Rank(o)] {
@@ -96,12 +97,12 @@ func (l *linter) numberAdvice(r *Rule, c *vocab.Choice) {
 		switch a.Verb {
 		case AtLeast:
 			if at <= c.Between.Lo {
-				l.warn(a.Where, "no_effect", "This limit takes nothing away: "+c.Name+" goes from "+whole+".", "Check the number and its unit.")
+				l.warn(a.Where, "no_effect", "This limit takes nothing away: "+c.Name+" goes from "+whole+" anyway.", "Check the number and its unit.")
 			}
 			lo = math.Max(lo, at)
 		case AtMost:
 			if at >= c.Between.Hi {
-				l.warn(a.Where, "no_effect", "This limit takes nothing away: "+c.Name+" goes from "+whole+".", "Check the number and its unit.")
+				l.warn(a.Where, "no_effect", "This limit takes nothing away: "+c.Name+" goes from "+whole+" anyway.", "Check the number and its unit.")
 			}
 			hi = math.Min(hi, at)
 		}

@@ -86,10 +86,10 @@ func (l *linter) compared(e *Expr, x ast.Expr, op string, left, right ast.Expr) 
 		always = at < lo || at > hi
 	}
 	if never {
-		l.warn(e.Where(x.ID()), "never", "This never holds: "+extent(path, m)+".", "Check what it is compared with, and the sign.")
+		l.warn(e.Where(x.ID()), "never", "This holds for no "+extent(path, m)+".", "Check what it is compared with, and the sign.")
 	}
 	if always {
-		l.warn(e.Where(x.ID()), "always", "This holds whenever "+path+" is recorded: "+extent(path, m)+".",
+		l.warn(e.Where(x.ID()), "always", "This holds for every "+extent(path, m)+".",
 			"Check what it is compared with, and the sign. Whether it is recorded is asked with recorded("+path+").")
 	}
 }
@@ -107,7 +107,7 @@ func (l *linter) listed(e *Expr, x, left, list ast.Expr) {
 			return
 		}
 		if at, lo, hi, ok := bounds(m, c); ok && (at < lo || at > hi) {
-			l.warn(e.Where(item.ID()), "never", "This item never fits: "+extent(path, m)+".", "Check the number and its unit.")
+			l.warn(e.Where(item.ID()), "never", "This item fits no "+extent(path, m)+".", "Check the number and its unit.")
 		}
 		if word, ok := c.(types.String); ok {
 			words[string(word)] = true
@@ -144,11 +144,11 @@ func bounds(m *vocab.Measure, c ref.Val) (at, lo, hi float64, ok bool) {
 	return 0, 0, 0, false
 }
 
-// extent says what a measure can be.
+// extent says what a measure can be, behind "no" or "every".
 func extent(path string, m *vocab.Measure) string {
 	if m.Kind == vocab.Grade {
 		g := m.Scale.Grades
-		return "the grades of " + m.Scale.Name + " go from " + g[0] + " to " + g[len(g)-1]
+		return "grade: those of " + m.Scale.Name + " go from " + g[0] + " to " + g[len(g)-1]
 	}
 	lo, hi := fmt.Sprint(m.Plausible.Lo), fmt.Sprint(m.Plausible.Hi)
 	if m.Kind == vocab.Quantity {
@@ -156,5 +156,5 @@ func extent(path string, m *vocab.Measure) string {
 		b, _ := clinical.NewQuantity(m.Plausible.Hi, m.Unit)
 		lo, hi = a.String(), b.String()
 	}
-	return "plausible values of " + path + " go from " + lo + " to " + hi
+	return "plausible value: " + path + " goes from " + lo + " to " + hi
 }

@@ -1,0 +1,438 @@
+package render
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/rivo/uniseg"
+
+	"crus/engine/reason"
+	"crus/engine/vocab"
+)
+
+// TextOptions says how much a terminal shows.
+type TextOptions struct {
+	Full  bool                       // every rule, finding and quantity step by step
+	Cites map[string]*vocab.Citation // the sources, as Citations gives them
+}
+
+// Text writes an outcome for a terminal, no line wider than Columns. v is the vocabulary of the
+// outcome. The error is that of w.
+func Text(w io.Writer, o *reason.Outcome, v *vocab.Vocabulary, st Style, opt TextOptions) error {
+	p := &printer{st: st}
+	p.sheet(draw(o, v, opt.Cites, opt.Full), opt)
+	_, err := io.WriteString(w, p.b.String())
+	return err
+}
+
+func (p *printer) sheet(s *sheet, opt TextOptions) {
+	p.top(s)
+	if s.Scope != nil {
+		p.scope(s.Scope, opt)
+	}
+	if s.Scope == nil || s.Scope.Applies != "no" {
+		p.cautions(s.Cautions, opt.Full)
+		p.advice(s.Advice)
+		p.missing(s.Missing)
+		p.reasons(s.Reasons)
+		p.whyNot(s.WhyNot)
+		p.found(s.Found)
+		if opt.Full {
+			p.steps(s.Steps)
+		}
+		p.sources(s.Sources)
+	}
+	p.versions(s.Versions, opt.Full)
+	p.heading("Notices")
+	for _, n := range s.Notices {
+		p.hang(2, "·", faint, n, usual)
+	}
+}
+
+func (p *printer) top(s *sheet) {
+	p.hang(0, "", usual, s.Title, strong)
+	p.hang(0, "", usual, strings.Join([]string{s.Ruleset, s.Digest, "vocabulary " + s.Vocabulary}, " · "), faint)
+	var about []string
+	for _, x := range s.Particulars {
+		about = append(about, within(x.Label)+" "+x.Value)
+	}
+	p.hang(0, "", usual, sentence(strings.Join(about, " · ")), usual)
+	if s.Demo {
+		p.hang(0, "!", unsure, "Made up for demonstration: not a real person.", usual)
+	}
+	for _, a := range s.Alerts {
+		p.hang(0, "!", unsure, a, usual)
+	}
+	p.hang(0, "", usual, s.Usual, faint)
+}
+
+func (p *printer) scope(s *scope, opt TextOptions) {
+	heading := "Does not apply"
+	if s.Applies == "unknown" {
+		heading = "May not apply"
+	}
+	p.heading(heading)
+	p.hang(2, "", usual, s.Says, strong)
+	p.facts(2, "asks", s.Asks)
+	p.facts(2, "seen", pairs(s.Used))
+	p.facts(2, "waits for", strings.Join(s.Waits, "; "))
+	if opt.Full && s.Step != nil {
+		p.step(4, s.Step)
+	}
+}
+
+func (p *printer) cautions(cs []caution, full bool) {
+	p.heading("Cautions")
+	if len(cs) == 0 {
+		p.hang(2, "", usual, "None from these rules.", usual)
+	}
+	for _, c := range cs {
+		sign := c.Mark
+		if c.Pending {
+			sign.Sign = provisionalMark().Sign
+		}
+		p.hang(2, sign.Sign, sign.tone, c.Stands()+": "+within(c.Title), sign.tone)
+		if c.Pending && !full {
+			if c.Level == "contraindication" {
+				p.hang(4, "", usual, c.Says, usual)
+			}
+			p.hang(4, "", usual, c.When, usual)
+			continue
+		}
+		p.hang(4, "", usual, c.Says, usual)
+		if c.Act != "" {
+			p.hang(4, "Do:", strong, c.Act, usual)
+		}
+		p.notes(4, c.Notes)
+		p.facts(4, "seen", pairs(c.Used))
+		p.hang(4, "", usual, strings.Join(nonEmpty(basisAndCites(c.Basis, c.Cites), c.From), " · "), faint)
+	}
+}
+
+func (p *printer) advice(as []advice) {
+	p.heading("Recommendation")
+	if len(as) == 0 {
+		p.hang(2, "", usual, "No limb is marked for a device, so nothing is advised.", usual)
+	}
+	for _, a := range as {
+		p.hang(2, "", usual, a.Title, strong)
+		for _, g := range a.Groups {
+			p.hang(4, "", usual, g.Title, faint)
+			for _, r := range g.Rows {
+				value := r.Value
+				if r.Limits != "" {
+					value += " (" + r.Limits + ")"
+				}
+				p.columns(6, column{1, r.Mark.Sign, r.Mark.tone}, column{27, r.Label, usual}, column{21, value, strong},
+					column{20, strings.TrimSpace(r.Status + " " + refWords(r.Refs)), r.Mark.tone})
+				p.notes(10, r.Notes)
+			}
+		}
+		if len(a.Unanswered) > 0 {
+			p.hang(4, statusMark(reason.Unanswered).Sign, faint, "unanswered: "+strings.Join(a.unanswered(), "; "), faint)
+		}
+	}
+}
+
+func (p *printer) missing(m missing) {
+	p.heading("What is missing")
+	if len(m.Items) == 0 {
+		p.hang(2, "", usual, "Nothing that would change a result.", usual)
+	}
+	for i, x := range m.Items {
+		if i == 0 {
+			p.hang(2, "", usual, "Take first:", faint)
+		}
+		label := x.Label
+		if x.Taken != "" {
+			label += " (" + x.Taken + ")"
+		}
+		t := usual
+		if i == 0 {
+			t = strong
+		}
+		p.columns(2, column{2, fmt.Sprintf("%2d", i+1), faint}, column{47, label, t}, column{25, x.Settles, usual})
+		if x.Reason != "" {
+			p.hang(5, "not recorded:", faint, x.Reason, usual)
+		}
+		p.hang(5, "for", faint, x.For, faint)
+	}
+	if len(m.Later) > 0 {
+		p.hang(2, "", usual, "Then, in the order of an examination:", faint)
+	}
+	for _, x := range m.Later {
+		p.facts(5, x.Label, x.Value)
+	}
+	if len(m.Immaterial) > 0 {
+		p.hang(2, "Not recorded, and changes nothing here:", faint, strings.Join(m.Immaterial, "; "), faint)
+	}
+}
+
+func (p *printer) reasons(rs []reasons) {
+	p.heading("Reasons")
+	for _, r := range rs {
+		p.hang(2, "", usual, r.Title, strong)
+		for _, x := range r.Fired {
+			p.hang(2, fmt.Sprintf("%2d", x.N), faint, x.Title, strong)
+			p.hang(5, "", usual, x.Because, usual)
+			p.facts(5, "seen", pairs(x.Used))
+			p.facts(5, "found", pairs(x.Found))
+			for _, did := range x.Did {
+				p.facts(5, "effect", did)
+			}
+			p.hang(5, "", usual, strings.Join(nonEmpty(x.Strength, basisAndCites(x.Basis, x.Cites), x.From), " · "), faint)
+		}
+		for _, x := range r.SetAside {
+			p.waiting(x)
+		}
+		if r.Brief {
+			p.hang(3, provisionalMark().Sign, unsure, count(len(r.Pending), "rule")+" pending: "+strings.Join(r.pending(), "; "), usual)
+		} else {
+			for _, x := range r.Pending {
+				p.waiting(x)
+			}
+		}
+		if len(r.Silent) > 0 {
+			p.hang(5, "", usual, count(len(r.Silent), "rule")+" did not fire.", faint)
+		}
+	}
+}
+
+func (p *printer) waiting(x waiting) {
+	p.hang(3, x.Mark.Sign, x.Mark.tone, x.State+": "+within(x.Title), usual)
+	p.facts(5, x.Lead, x.Text)
+}
+
+func (p *printer) whyNot(ws []whyNots) {
+	if len(ws) == 0 {
+		return
+	}
+	p.heading("Why not …")
+	for _, w := range ws {
+		p.hang(2, "", usual, w.Title, strong)
+		for _, c := range w.Choices {
+			p.hang(4, "", usual, c.Label, usual)
+			for _, x := range c.Items {
+				p.hang(6, "", usual, x.Label+": "+within(x.Value)+".", usual)
+			}
+		}
+		if len(w.Default) > 0 {
+			p.hang(4, "No rule spoke, so the default stands:", faint, strings.Join(w.Default, "; "), faint)
+		}
+	}
+}
+
+func (p *printer) found(fs []found) {
+	if len(fs) == 0 {
+		return
+	}
+	p.heading("Findings and quantities")
+	for _, f := range fs {
+		p.hang(2, "", usual, f.Title, strong)
+		for _, value := range []string{"yes", "no", "unknown"} {
+			p.facts(4, value, strings.Join(f.are(value), "; "))
+		}
+		for _, q := range f.Quantities {
+			p.hang(4, "", usual, q.Title+": "+q.Value, usual)
+		}
+	}
+}
+
+func (p *printer) sources(cs []cited) {
+	if len(cs) == 0 {
+		return
+	}
+	p.heading("Sources")
+	for _, c := range cs {
+		p.hang(2, "", usual, c.Key, strong)
+		for _, line := range nonEmpty(c.Text, c.Link) {
+			p.hang(4, "", usual, line, usual)
+		}
+		p.hang(4, "", usual, c.Standing, faint)
+	}
+}
+
+func (p *printer) versions(vs []versioned, full bool) {
+	p.heading("Versions")
+	for _, v := range vs {
+		digest := short(v.Digest)
+		if full {
+			digest = v.Digest
+		}
+		p.hang(2, "", usual, v.What+" · "+digest, usual)
+	}
+}
+
+// steps writes everything that was worked out, step by step.
+func (p *printer) steps(ss []steps) {
+	p.heading("Step by step")
+	for _, s := range ss {
+		p.hang(2, "", usual, s.Title, strong)
+		for _, t := range s.Traced {
+			p.hang(2, "", usual, strings.Join(nonEmpty(t.Kind+" "+t.Name, t.State, t.Place), " · "), strong)
+			for _, x := range t.Parts {
+				p.hang(4, "", usual, x.Word, faint)
+				p.step(6, x.Step)
+			}
+			for _, e := range t.Effects {
+				p.facts(4, "effect", e)
+			}
+			if t.Because != "" {
+				p.facts(4, "because", t.Because)
+			}
+		}
+	}
+}
+
+// deepest is the indent beyond which deeper steps are not set further in.
+const deepest = 32
+
+func (p *printer) step(indent int, s *reason.Step) {
+	value := s.Value.String()
+	t := usual
+	if !s.Value.Known() {
+		t = unsure
+	}
+	if why := s.Value.Failed(); why != "" {
+		value += ": " + why
+	}
+	lines := Wrap(s.Text+" = "+value, Columns-indent-2)
+	for i, line := range lines {
+		if i > 0 {
+			line = "  " + line
+		}
+		p.write(indent, p.st.in(t, line))
+	}
+	for _, inner := range s.Steps {
+		p.step(min(indent+2, deepest), inner)
+	}
+}
+
+// printer writes lines of at most Columns.
+type printer struct {
+	b  strings.Builder
+	st Style
+}
+
+// write writes one line, already of the right width.
+func (p *printer) write(indent int, line string) {
+	p.b.WriteString(strings.TrimRight(strings.Repeat(" ", indent)+line, " "))
+	p.b.WriteByte('\n')
+}
+
+// heading begins a section: a blank line, then the title with a hairline up to the margin.
+func (p *printer) heading(title string) {
+	line := strings.Repeat("─", max(0, Columns-uniseg.StringWidth(title)-1))
+	p.b.WriteByte('\n')
+	p.write(0, p.st.in(strong, title)+" "+p.st.in(faint, line))
+}
+
+// hang writes a paragraph after a lead, further lines under the paragraph's first. It writes nothing
+// where there is no text.
+func (p *printer) hang(indent int, lead string, leadTone tone, text string, t tone) {
+	if strings.TrimSpace(text) == "" {
+		return
+	}
+	if uniseg.StringWidth(lead) > 24 { // a lead that is a sentence runs on into the text
+		text, lead = lead+" "+text, ""
+	}
+	in := indent
+	if lead != "" {
+		in += uniseg.StringWidth(lead) + 1
+	}
+	for i, line := range Wrap(text, Columns-in) {
+		line = p.st.in(t, line)
+		if i == 0 && lead != "" {
+			p.write(indent, p.st.in(leadTone, lead)+" "+line)
+			continue
+		}
+		p.write(in, line)
+	}
+}
+
+// facts writes a paragraph after a lead in a column of its own, so that several stand in line.
+func (p *printer) facts(indent int, lead, text string) {
+	p.hang(indent, pad(lead, 9), faint, text, usual)
+}
+
+// notes writes the notes of a row or caution.
+func (p *printer) notes(indent int, ns []note) {
+	for _, n := range ns {
+		if n.Mark.Sign != "" {
+			p.run(indent, n.Mark.Sign+" "+n.Lead, n.Mark.tone, n.Text)
+		} else {
+			p.run(indent+2, n.Lead, faint, n.Text)
+		}
+	}
+}
+
+// run writes a lead that runs on into a paragraph, further lines two columns in. The lead must fit
+// into a line.
+func (p *printer) run(indent int, lead string, t tone, text string) {
+	lines := Wrap(lead+" "+text, Columns-indent-2)
+	for i, line := range lines {
+		if rest, ok := strings.CutPrefix(line, lead); ok && i == 0 {
+			line = p.st.in(t, lead) + rest
+		}
+		p.write(indent+2*min(i, 1), line)
+	}
+}
+
+// column is a cell of a row: its text is wrapped to its width.
+type column struct {
+	width int
+	text  string
+	tone  tone
+}
+
+// columns writes cells beside each other, one space between the first two and two between others.
+func (p *printer) columns(indent int, cs ...column) {
+	lines := make([][]string, len(cs))
+	height := 1
+	for i, c := range cs {
+		lines[i] = Wrap(c.text, c.width)
+		height = max(height, len(lines[i]))
+	}
+	for y := range height {
+		var b strings.Builder
+		for i, c := range cs {
+			text := ""
+			if y < len(lines[i]) {
+				text = lines[i][y]
+			}
+			b.WriteString(p.st.in(c.tone, text))
+			if i < len(cs)-1 {
+				b.WriteString(strings.Repeat(" ", c.width-uniseg.StringWidth(text)+1+min(i, 1)))
+			}
+		}
+		p.write(indent, b.String())
+	}
+}
+
+// pairs writes labels with their values: "Calf tone: 2; Age: 61 years".
+func pairs(ps []pair) string {
+	out := make([]string, len(ps))
+	for i, p := range ps {
+		out[i] = p.Label + ": " + p.Value
+	}
+	return strings.Join(out, "; ")
+}
+
+// basisAndCites says what something stands on: "published: digiovanni 2002".
+func basisAndCites(basis string, cites []string) string {
+	if len(cites) == 0 {
+		return basis
+	}
+	return basis + ": " + strings.Join(cites, "; ")
+}
+
+func nonEmpty(texts ...string) []string {
+	var out []string
+	for _, t := range texts {
+		if strings.TrimSpace(t) != "" {
+			out = append(out, t)
+		}
+	}
+	return out
+}

@@ -75,14 +75,22 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 	q := &question{c: r.completer, base: base}
 	for _, s := range scopes {
 		at := map[int]int{} // instance by rule
+		could := make([]force, len(r.e.rules))
 		for _, i := range t.bears {
 			x := r.e.rules[i]
 			in := &instance{rule: x, own: s.own[i], table: s.tables[i]}
+			own := in.own
+			if in.table != nil {
+				own = unknown
+			}
+			if could[i] = overridden(own, x.overriders, could); could[i] == setAside || could[i] == didNotFire { // whatever is missing
+				in.own, in.table = no, nil
+			}
 			for _, o := range x.overriders {
 				in.over = append(in.over, at[o])
 			}
 			for _, a := range x.advise {
-				if a.Choice == c {
+				if a.Choice == c && (in.own != no || in.table != nil) {
 					in.forms = append(in.forms, s.forms[a.index])
 				}
 			}

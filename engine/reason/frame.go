@@ -1,6 +1,7 @@
 package reason
 
 import (
+	"fmt"
 	"strings"
 
 	"github.com/google/cel-go/cel"
@@ -120,7 +121,7 @@ func (f *frame) record(entries map[string]*assess.Entry, root string, other bool
 		if i, ok := f.layout.measure[slotKey{name, other, false}]; ok {
 			f.values[i] = e.Value
 		} else {
-			f.texts[root+"."+name] = Value{e.Value}.String()
+			f.texts[root+"."+name] = fmt.Sprint(e.Value.Value()) // as written
 		}
 		if i, ok := f.layout.measure[slotKey{name, other, true}]; ok {
 			f.values[i] = types.True

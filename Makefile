@@ -35,12 +35,10 @@ lint:
 # Independent implementations of CEL and UCUM that the tests are held against.
 oracle: testdata/oracle/node_modules/.package-lock.json
 
-testdata/oracle/node_modules/.package-lock.json: testdata/oracle/package.json testdata/oracle/package-lock.json
-	@command -v npm >/dev/null || { echo "The tests need Node.js with npm, for the implementations that they are held against. On Debian: apt-get install nodejs npm"; exit 1; }
+testdata/oracle/node_modules/.package-lock.json: testdata/oracle/package.json testdata/oracle/package-lock.json | tools
 	npm ci --prefix testdata/oracle --no-audit --no-fund
 	@touch $@
 
-# The tests print pages in a browser and read what came out.
+# What the tests need besides Go: installed where it is missing.
 tools:
-	@command -v chromium >/dev/null || { echo "The tests look at pages in a browser, and chromium is not there. On Debian: apt-get install chromium"; exit 1; }
-	@command -v pdftotext >/dev/null || { echo "The tests read printed pages, and pdftotext is not there. On Debian: apt-get install poppler-utils"; exit 1; }
+	@.ci/tools

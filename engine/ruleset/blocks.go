@@ -1,8 +1,6 @@
 package ruleset
 
 import (
-	"strings"
-
 	"crus/engine/source"
 )
 
@@ -194,12 +192,4 @@ func (p *partReader) except(b *source.Block) {
 	if p.unique("except", e.Name, b.Where) {
 		p.reader.excepts = append(p.reader.excepts, pendingExcept{e, p})
 	}
-}
-
-// local gives the full name of something that this part calls by name.
-func (p *partReader) local(name string) string {
-	if strings.Contains(name, ".") {
-		return name
-	}
-	return p.p.FullName(name)
 }

@@ -30,8 +30,6 @@ type Ruleset struct {
 	Open     []*Open
 	Cases    []*Case // its own, not those of the parts it builds on
 	Excepts  []*Except
-
-	names map[string]bool
 }
 
 // Header is what a ruleset says of itself. Its words are those of HL7 FHIR's Library resource.

@@ -166,12 +166,18 @@ func leftLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 		{Name: "strong_tone", Level: "precaution", State: reason.Fired, Says: "Strong tone loads the heel and the dorsum of the foot.", Act: "Check both for redness after the first hour.", Basis: "from_memory",
 			Trace: &reason.Trace{Place: "rules.hcl:80:1", When: step("finding.marked_tone", types.True)}},
 	}
+	r.Cautions = append(r.Cautions, firstWear())
 	r.Missing = []*reason.Missing{
 		{Measure: "limb.heel_down", Label: "Heel down in standing", Taken: "standing", Reason: "could not stand without support", Decides: []string{"cast_block_height", "shell_side", "caution.skin.insensate_under_shell"}, Settles: 2},
 		{Measure: "other.heel_down", Label: "Heel down in standing (right)", Taken: "standing", Decides: []string{"cast_block_height"}},
 	}
 	r.Immaterial = []string{"limb.hip_extension"}
 	return r
+}
+
+// firstWear is a caution that both limbs have alike.
+func firstWear() *reason.Caution {
+	return &reason.Caution{Name: "first_wear", Level: "note", State: reason.Fired, Says: "The first wear is short.", Basis: "common_practice", Cites: []string{"author_2001"}}
 }
 
 func rightLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
@@ -191,6 +197,7 @@ func rightLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 		{Name: "wound", Level: "contraindication", State: reason.Fired, Says: "There is an open wound where the shell bears.", Act: "No device over it until it has healed.", Basis: "published", Cites: []string{"author_2001"}},
 		{Name: "strong_tone", Level: "precaution", State: reason.Fired, Says: "Strong tone loads the heel and the dorsum of the foot.", Act: "Check both for redness after the first hour.", Basis: "from_memory"},
 	}
+	r.Cautions = append(r.Cautions, firstWear())
 	r.Missing = []*reason.Missing{{Measure: "limb.heel_down", Label: "Heel down in standing", Taken: "standing", Decides: []string{"closure"}, Settles: 1}}
 	return r
 }

@@ -27,7 +27,7 @@ var pageStyle string
 // prints on A4. v is the vocabulary of the outcome. The error is that of w.
 func HTML(w io.Writer, o *reason.Outcome, v *vocab.Vocabulary, opt HTMLOptions) error {
 	t, err := template.New("page").Funcs(template.FuncMap{
-		"join": strings.Join, "sentence": sentence, "refs": refWords, "basis": basisAndCites, "provisionalMark": provisionalMark,
+		"join": strings.Join, "sentence": sentence, "provisionalMark": provisionalMark,
 	}).Parse(pageSource)
 	if err != nil {
 		return err

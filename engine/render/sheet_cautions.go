@@ -17,8 +17,7 @@ type caution struct {
 	For     string // left, right, both limbs, or "" for the person
 	Says    string
 	Act     string
-	Basis   string
-	Cites   []string
+	Basis   string // with its sources
 	From    string // the ruleset that it comes from, where that is built on
 	Used    []pair // recorded values
 	Pending bool
@@ -58,7 +57,7 @@ func (d *drawer) cautions() []caution {
 
 func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 	x := caution{Name: c.Name, Title: title(c.Name), Mark: levelMark(c.Level), Level: plain(c.Level), State: stateWords(c.State),
-		Says: d.read(c.Says), Act: d.read(c.Act), Basis: basisWords(c.Basis), Cites: d.citeKeys(c.Name, c.Cites), Pending: c.State == reason.Pending, From: from(c.Name),
+		Says: d.read(c.Says), Act: d.read(c.Act), Basis: basisWords(c.Basis, d.citeKeys(c.Name, c.Cites)), Pending: c.State == reason.Pending, From: from(c.Name),
 		Steps: d.traced("caution", c.Name, stateWords(c.State), "when", c.Trace)}
 	if b.Key != "person" {
 		x.For = b.Key

@@ -36,8 +36,7 @@ type because struct {
 	Title    string
 	Because  string
 	Strength string
-	Basis    string
-	Cites    []string
+	Basis    string // with its sources
 	From     string // the ruleset that it comes from, where that is built on
 	Used     []pair // recorded values
 	Found    []pair // findings and quantities
@@ -129,7 +128,7 @@ func (d *drawer) rules(b bearer) []string {
 }
 
 func (d *drawer) because(b bearer, n int, name string, r *reason.Rule) because {
-	x := because{N: n, Name: name, Title: title(name), Because: d.read(r.Because), Strength: strengthWords(r.Strength), Basis: basisWords(r.Basis), Cites: d.citeKeys(name, r.Cites), From: from(name), Steps: d.ruleSteps(name, r)}
+	x := because{N: n, Name: name, Title: title(name), Because: d.read(r.Because), Strength: strengthWords(r.Strength), Basis: basisWords(r.Basis, d.citeKeys(name, r.Cites)), From: from(name), Steps: d.ruleSteps(name, r)}
 	if r.Trace == nil {
 		return x
 	}

@@ -5,8 +5,6 @@ import (
 	"io"
 	"strings"
 
-	"github.com/rivo/uniseg"
-
 	"crus/engine/reason"
 	"crus/engine/vocab"
 )
@@ -75,7 +73,7 @@ func (p *printer) scope(s *scope, opt TextOptions) {
 	p.heading(heading)
 	p.hang(2, "", usual, s.Says, strong)
 	p.facts(2, "asks", s.Asks)
-	p.facts(2, "seen", pairs(s.Used))
+	p.facts(2, "recorded", pairs(s.Used))
 	p.facts(2, "waits for", strings.Join(s.Waits, "; "))
 	if opt.Full && s.Step != nil {
 		p.step(4, s.Step)
@@ -105,8 +103,8 @@ func (p *printer) cautions(cs []caution, full bool) {
 			p.hang(4, "Do:", strong, c.Act, usual)
 		}
 		p.notes(4, c.Notes)
-		p.facts(4, "seen", pairs(c.Used))
-		p.hang(4, "", usual, strings.Join(nonEmpty(basisAndCites(c.Basis, c.Cites), c.From), " · "), faint)
+		p.facts(4, "recorded", pairs(c.Used))
+		p.hang(4, "", usual, strings.Join(nonEmpty(c.Basis, c.From), " · "), faint)
 	}
 }
 
@@ -176,12 +174,12 @@ func (p *printer) reasons(rs []reasons) {
 		for _, x := range r.Fired {
 			p.hang(2, fmt.Sprintf("%2d", x.N), faint, x.Title, strong)
 			p.hang(5, "", usual, x.Because, usual)
-			p.facts(5, "seen", pairs(x.Used))
+			p.facts(5, "recorded", pairs(x.Used))
 			p.facts(5, "found", pairs(x.Found))
 			for _, did := range x.Did {
 				p.facts(5, "effect", did)
 			}
-			p.hang(5, "", usual, strings.Join(nonEmpty(x.Strength, basisAndCites(x.Basis, x.Cites), x.From), " · "), faint)
+			p.hang(5, "", usual, strings.Join(nonEmpty(x.Strength, x.Basis, x.From), " · "), faint)
 		}
 		for _, x := range r.SetAside {
 			p.waiting(x)
@@ -297,7 +295,7 @@ func (p *printer) step(indent int, s *reason.Step) {
 	if why := s.Value.Failed(); why != "" {
 		value += ": " + why
 	}
-	lines := Wrap(s.Text+" = "+value, Columns-indent-2)
+	lines := Wrap(s.Text+" → "+value, Columns-indent-2)
 	for i, line := range lines {
 		if i > 0 {
 			line = "  " + line
@@ -307,132 +305,4 @@ func (p *printer) step(indent int, s *reason.Step) {
 	for _, inner := range s.Steps {
 		p.step(min(indent+2, deepest), inner)
 	}
-}
-
-// printer writes lines of at most Columns.
-type printer struct {
-	b  strings.Builder
-	st Style
-}
-
-// write writes one line, already of the right width.
-func (p *printer) write(indent int, line string) {
-	p.b.WriteString(strings.TrimRight(strings.Repeat(" ", indent)+line, " "))
-	p.b.WriteByte('\n')
-}
-
-// heading begins a section: a blank line, then the title with a hairline up to the margin.
-func (p *printer) heading(title string) {
-	line := strings.Repeat("─", max(0, Columns-uniseg.StringWidth(title)-1))
-	p.b.WriteByte('\n')
-	p.write(0, p.st.in(strong, title)+" "+p.st.in(faint, line))
-}
-
-// hang writes a paragraph after a lead, further lines under the paragraph's first. It writes nothing
-// where there is no text.
-func (p *printer) hang(indent int, lead string, leadTone tone, text string, t tone) {
-	if strings.TrimSpace(text) == "" {
-		return
-	}
-	if uniseg.StringWidth(lead) > 24 { // a lead that is a sentence runs on into the text
-		text, lead = lead+" "+text, ""
-	}
-	in := indent
-	if lead != "" {
-		in += uniseg.StringWidth(lead) + 1
-	}
-	for i, line := range Wrap(text, Columns-in) {
-		line = p.st.in(t, line)
-		if i == 0 && lead != "" {
-			p.write(indent, p.st.in(leadTone, lead)+" "+line)
-			continue
-		}
-		p.write(in, line)
-	}
-}
-
-// facts writes a paragraph after a lead in a column of its own, so that several stand in line.
-func (p *printer) facts(indent int, lead, text string) {
-	p.hang(indent, pad(lead, 9), faint, text, usual)
-}
-
-// notes writes the notes of a row or caution.
-func (p *printer) notes(indent int, ns []note) {
-	for _, n := range ns {
-		if n.Mark.Sign != "" {
-			p.run(indent, n.Mark.Sign+" "+n.Lead, n.Mark.tone, n.Text)
-		} else {
-			p.run(indent+2, n.Lead, faint, n.Text)
-		}
-	}
-}
-
-// run writes a lead that runs on into a paragraph, further lines two columns in. The lead must fit
-// into a line.
-func (p *printer) run(indent int, lead string, t tone, text string) {
-	lines := Wrap(lead+" "+text, Columns-indent-2)
-	for i, line := range lines {
-		if rest, ok := strings.CutPrefix(line, lead); ok && i == 0 {
-			line = p.st.in(t, lead) + rest
-		}
-		p.write(indent+2*min(i, 1), line)
-	}
-}
-
-// column is a cell of a row: its text is wrapped to its width.
-type column struct {
-	width int
-	text  string
-	tone  tone
-}
-
-// columns writes cells beside each other, one space between the first two and two between others.
-func (p *printer) columns(indent int, cs ...column) {
-	lines := make([][]string, len(cs))
-	height := 1
-	for i, c := range cs {
-		lines[i] = Wrap(c.text, c.width)
-		height = max(height, len(lines[i]))
-	}
-	for y := range height {
-		var b strings.Builder
-		for i, c := range cs {
-			text := ""
-			if y < len(lines[i]) {
-				text = lines[i][y]
-			}
-			b.WriteString(p.st.in(c.tone, text))
-			if i < len(cs)-1 {
-				b.WriteString(strings.Repeat(" ", c.width-uniseg.StringWidth(text)+1+min(i, 1)))
-			}
-		}
-		p.write(indent, b.String())
-	}
-}
-
-// pairs writes labels with their values: "Calf tone: 2; Age: 61 years".
-func pairs(ps []pair) string {
-	out := make([]string, len(ps))
-	for i, p := range ps {
-		out[i] = p.Label + ": " + p.Value
-	}
-	return strings.Join(out, "; ")
-}
-
-// basisAndCites says what something stands on: "published: digiovanni 2002".
-func basisAndCites(basis string, cites []string) string {
-	if len(cites) == 0 {
-		return basis
-	}
-	return basis + ": " + strings.Join(cites, "; ")
-}
-
-func nonEmpty(texts ...string) []string {
-	var out []string
-	for _, t := range texts {
-		if strings.TrimSpace(t) != "" {
-			out = append(out, t)
-		}
-	}
-	return out
 }

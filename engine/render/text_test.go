@@ -53,6 +53,7 @@ func TestEveryStatusHasMarkAndWord(t *testing.T) {
 		`◌ contraindication, pending, left: insensate under shell`,
 		`△ precaution, left: strong tone`,
 		`▫ note: driving`,
+		`▫ note, both limbs: first wear`,
 		`◌ pending: block for heel`,
 		`— set aside: strap for hand`,
 	} {

@@ -102,15 +102,21 @@ func strengthWords(strength string) string {
 	return strength + " recommendation"
 }
 
-// basisWords says what a rule or caution stands on.
-func basisWords(basis string) string {
-	switch basis {
-	case "common_practice":
+// basisWords says what a rule or caution stands on, with its sources.
+func basisWords(basis string, cites []string) string {
+	words := plain(basis)
+	switch {
+	case basis == "common_practice" && len(cites) == 0:
 		return "common practice, no published source"
-	case "from_memory":
-		return "from memory, to be checked"
+	case basis == "common_practice":
+		return "common practice; beside it: " + strings.Join(cites, "; ")
+	case basis == "from_memory":
+		words = "from memory, to be checked"
 	}
-	return plain(basis)
+	if len(cites) == 0 {
+		return words
+	}
+	return words + ": " + strings.Join(cites, "; ")
 }
 
 // standingWords says how well a source is known.

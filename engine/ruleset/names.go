@@ -26,6 +26,16 @@ type nameWalk struct {
 	seen map[string]bool
 
 	unknowable bool
+	failed     int
+}
+
+// maxNames is how many wrong names of one condition are reported.
+const maxNames = 20
+
+func (w *nameWalk) fail(d source.Diagnostic) {
+	if w.failed++; w.failed <= maxNames {
+		w.scope.fail(d)
+	}
 }
 
 func (w *nameWalk) visit(e ast.Expr, bound []string) {

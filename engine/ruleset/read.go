@@ -108,10 +108,17 @@ func (p *partReader) read(files []*source.File, want string, trail []string, fro
 		p.p.Applies = s.condition(applies)
 	}
 	for _, define := range pending {
+		if p.diags.Errors() > maxErrors {
+			p.fail(source.Errorf(header.Where, "too_many", "There are more than %d errors.", maxErrors).Hinting("Only these were looked for. Correct them, then look again."))
+			break
+		}
 		define()
 	}
 	return p.p
 }
+
+// maxErrors is how many errors are looked for in a ruleset; more help nobody.
+const maxErrors = 200
 
 func cycle(trail []string, name string) bool { return contains(trail, name) }
 

@@ -115,7 +115,7 @@ func (f *Fields) missed(unknown []string) {
 		}
 	}
 	if len(names) > 0 {
-		f.fail(Errorf(f.Block.Where, "missing", "%s has no %s.", describe(f.Block), Or(names)).
+		f.fail(Errorf(f.Block.Where, "missing", "%s has no line for %s.", describe(f.Block), Or(names)).
 			Hinting("Add inside the braces, for example:\n%s", strings.Join(examples, "\n")))
 	}
 }
@@ -169,6 +169,9 @@ func (f *Fields) Pair(name string) (lo, hi float64, ok bool) {
 	return items[0].Number, items[1].Number, true
 }
 
+// maxItems is the longest list of texts that is read.
+const maxItems = 500
+
 // Texts takes a list of texts, or a single text as a list of one.
 func (f *Fields) Texts(name string) []Text {
 	f.asked = append(f.asked, name)
@@ -181,6 +184,10 @@ func (f *Fields) Texts(name string) []Text {
 	case TextKind:
 		out = append(out, a.Value.Text)
 	case ListKind:
+		if len(a.Value.Items) > maxItems {
+			f.fail(Errorf(a.Value.Where, "too_large", "%s has more than %d items.", name, maxItems).Hinting("Shorten the list."))
+			return nil
+		}
 		for _, item := range a.Value.Items {
 			if item.Kind != TextKind {
 				f.fail(Errorf(item.Where, "kind", "%s takes a list of texts, and this is %s.", name, item.Kind).
@@ -192,13 +199,12 @@ func (f *Fields) Texts(name string) []Text {
 	default:
 		f.wrong(a, "a text or a list of texts", `["first", "second"]`)
 	}
-	for i, t := range out {
-		for _, u := range out[:i] {
-			if t.S == u.S {
-				f.fail(Errorf(t.All(), "duplicate", "%q stands twice in %s.", t.S, name).Hinting("Keep one of the two."))
-				break
-			}
+	seen := map[string]bool{}
+	for _, t := range out {
+		if seen[t.S] {
+			f.fail(Errorf(t.All(), "duplicate", "%q stands twice in %s.", t.S, name).Hinting("Keep one of the two."))
 		}
+		seen[t.S] = true
 	}
 	return out
 }
@@ -284,5 +290,12 @@ func (b *Block) Named(diags *Diagnostics, example string) string {
 			Hinting("A name has small letters, digits and underscores, and begins with a letter, for example %q.", example))
 		return ""
 	}
-	return b.Labels[0].Text
+	switch name := b.Labels[0].Text; name {
+	case "in", "true", "false", "null":
+		*diags = append(*diags, Errorf(b.Labels[0].Where, "label", "%q can't be a name: it has a meaning of its own in conditions.", name).
+			Hinting("Choose another name, for example %q.", example))
+		return ""
+	default:
+		return name
+	}
 }

@@ -3,9 +3,13 @@ package source
 import (
 	"sort"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/agext/levenshtein"
 )
+
+// maxNear is the longest name, in bytes, that is compared with others: the cost grows with its square.
+const maxNear = 80
 
 // Nearest gives at most three of the candidates that look like name, the closest first.
 func Nearest(name string, candidates []string) []string {
@@ -14,10 +18,13 @@ func Nearest(name string, candidates []string) []string {
 		cost int
 	}
 	var found []near
-	low := strings.ToLower(name)
+	if len(name) > maxNear {
+		return nil
+	}
+	low, length := strings.ToLower(name), utf8.RuneCountInString(name)
 	for _, c := range candidates {
 		cost := levenshtein.Distance(low, strings.ToLower(c), nil)
-		limit := min(max(2, len(name)/3), len(name)/2)
+		limit := min(max(2, length/3), length/2)
 		if last := c[strings.LastIndexByte(c, '.')+1:]; cost > limit && (last == low || strings.HasSuffix(low, "."+last)) {
 			cost = limit // the right name in the wrong place
 		} else if len(c) > 2 && strings.HasPrefix(low, strings.ToLower(c)) {

@@ -17,7 +17,11 @@ func (r *reader) choice(b *source.Block) {
 	c.Cites = r.cites(f)
 	switch options, unit := f.Has("options"), f.Has("unit"); {
 	case options == unit:
-		r.fail(source.Errorf(b.Where, "kind", "The choice %q needs either options or a unit.", c.Name).
+		problem := "has neither options nor a unit"
+		if options {
+			problem = "has both options and a unit"
+		}
+		r.fail(source.Errorf(b.Where, "kind", "The choice %q %s.", c.Name, problem).
 			Hinting(`Write options = ["...", "..."], or unit = "mm" with between = [0, 60] and rounding = 1.`))
 		f.Has("default")
 	case options:
@@ -34,9 +38,6 @@ func (r *reader) choice(b *source.Block) {
 
 func (r *reader) optionChoice(c *Choice, f *source.Fields) {
 	c.Options = r.options(f, "options")
-	if len(c.Options) > 64 {
-		r.fail(source.Errorf(f.Where("options"), "options", "A choice has at most 64 options.").Hinting("Divide it into two choices."))
-	}
 	c.Ordered = f.Bool("ordered")
 	if t, ok := f.Text("default"); ok {
 		if c.Rank(t.S) < 0 {

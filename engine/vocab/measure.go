@@ -105,11 +105,22 @@ func (r *reader) namedScale(f *source.Fields) *clinical.Scale {
 	return s
 }
 
+// maxWords is the most options or grades that there can be.
+const maxWords = 64
+
 func (r *reader) options(f *source.Fields, name string) []string {
 	texts := f.Texts(name)
-	if len(texts) < 2 {
+	written := len(texts)
+	if a, ok := f.Block.Attr(name); ok {
+		written = max(written, len(a.Value.Items)) // those that are no texts are said already
+	}
+	if written < 2 {
 		r.fail(source.Errorf(f.Where(name), "options", "%s needs at least two words to choose from.", name).
 			Hinting(`For example: %s = ["intact", "broken"]`, name))
+	}
+	if len(texts) > maxWords {
+		r.fail(source.Errorf(f.Where(name), "options", "%s has more than %d words to choose from.", name, maxWords).Hinting("Divide it into two."))
+		return []string{}
 	}
 	out := []string{}
 	for _, t := range texts {
@@ -141,7 +152,7 @@ func (r *reader) plausible(m *Measure, f *source.Fields) {
 		return
 	}
 	lo, hi, ok := f.Pair("plausible")
-	if ok && !needed {
+	if ok && !needed && m.Kind != "" {
 		r.fail(source.Errorf(f.Where("plausible"), "plausible", "Only a measure with a unit or a count has a plausible range.").Hinting("Leave the line out."))
 	}
 	m.Plausible = Span{lo, hi}

@@ -168,7 +168,9 @@ func (r *reader) scale(b *source.Block) {
 	name := b.Named(&r.diags, "muscle_power")
 	f := b.Fields(&r.diags)
 	f.String("title")
+	before := r.diags.Errors()
 	grades := f.Texts("grades")
+	broken := r.diags.Errors() > before
 	r.cites(f)
 	f.Done()
 	r.unique("scale", name, b.Where)
@@ -179,12 +181,20 @@ func (r *reader) scale(b *source.Block) {
 	for i, g := range grades {
 		labels[i] = g.S
 	}
-	for _, reserved := range clinical.Functions() {
-		if reserved.Name == name {
-			r.fail(source.Errorf(b.Where, "reserved", "A scale can't be called %s: conditions have a function of that name.", name).
-				Hinting("Choose another name."))
-			return
-		}
+	if root(name) {
+		r.fail(source.Errorf(b.Label0().Where, "reserved", "A scale can't be called %s: names in conditions begin with that word.", name).Hinting("Choose another name."))
+		return
+	}
+	if _, err := clinical.NewScale(name, []string{"0", "1"}); err != nil { // the name alone is wrong
+		r.fail(source.Errorf(b.Label0().Where, "reserved", "%s", err).Hinting("Choose another name."))
+		return
+	}
+	if len(grades) > maxWords {
+		r.fail(source.Errorf(f.Where("grades"), "scale", "A scale has at most %d grades.", maxWords).Hinting("What is finer is a quantity with a unit, or a count."))
+		return
+	}
+	if broken {
+		return
 	}
 	s, err := clinical.NewScale(name, labels)
 	if err != nil {
@@ -192,4 +202,13 @@ func (r *reader) scale(b *source.Block) {
 		return
 	}
 	r.v.Scales = append(r.v.Scales, s)
+}
+
+// root reports whether a word begins the names in a condition.
+func root(name string) bool {
+	switch name {
+	case "person", "limb", "other", "finding", "quantity", "recorded":
+		return true
+	}
+	return false
 }

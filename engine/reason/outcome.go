@@ -2,6 +2,7 @@ package reason
 
 import (
 	"encoding/json"
+	"math"
 
 	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
@@ -244,6 +245,8 @@ func (v Value) String() string {
 		return "no"
 	case types.String:
 		return words(string(x))
+	case types.Int:
+		return trimNumber(float64(x))
 	case types.Double:
 		return trimNumber(float64(x))
 	case clinical.Quantity:
@@ -270,7 +273,12 @@ func (v Value) MarshalJSON() ([]byte, error) {
 		return json.Marshal(x.String())
 	case clinical.Date:
 		return json.Marshal(x.String())
-	case types.Bool, types.String, types.Int, types.Uint, types.Double:
+	case types.Double:
+		if math.IsInf(float64(x), 0) || math.IsNaN(float64(x)) { // JSON has no such numbers
+			return json.Marshal(v.String())
+		}
+		return json.Marshal(float64(x))
+	case types.Bool, types.String, types.Int, types.Uint:
 		return json.Marshal(x.Value())
 	default:
 		return json.Marshal(v.String())

@@ -99,7 +99,7 @@ rule "hindfoot_stays" {
 
 rule "lean_the_shank" {
   when     = "finding.equinus || finding.spastic_calf || finding.shank_falls_forward || finding.knee_thrown_back"
-  because  = "A device that holds the ankle sets the lean of the shank. Tuning starts at 11 deg and stays within 7 to 15, figures from memory; in this shoe with nothing added it would stand at ${quantity.lean_in_own_shoe}, and wedges at the fitting make up the rest, as far as a shoe can carry them."
+  because  = "A device that holds the ankle sets the lean of the shank. Tuning starts at 11 deg and stays within 7 to 15, figures from memory. In this shoe with nothing added: ${quantity.lean_in_own_shoe}; wedges at the fitting make up the rest, as far as a shoe can carry them."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2010", "eddison_2017"]

@@ -32,8 +32,9 @@ var hostile = sourcetest.Made{
 	"costly_list":     condition(list(2000) + ".exists(x, ('a' + string(x) + 'b').contains(string(x) + 'b'))"),
 	"costly_regex":    condition("person.diabetes.matches('(((a{1,100}){1,100}){1,100}){1,100}')"),
 	"costly_strings":  condition("'" + strings.Repeat("a", 3000) + "'.matches('" + strings.Repeat("a?", 1500) + strings.Repeat("a", 1500) + "')"),
-	"many_names":      condition(strings.Repeat("limb.naught + ", 500) + "5 > 3"),
-	"many_cites":      rulesFile("finding \"a\" {\n  holds = \"true\"\n  cites = [" + strings.Repeat("\"x\", ", 100_000) + "]\n}\n"),
+	"many_names":      condition("[" + strings.Repeat("limb.naught,", 500) + "] == []"),
+	"many_marks":      rulesFile("finding \"a\" {\n  holds = \"true\"\n  cites = [" + strings.Repeat("\"x\", ", 100_000) + "]\n}\n"),
+	"many_cites":      rulesFile("finding \"a\" {\n  holds = \"true\"\n  cites = [" + strings.Repeat("\"x\", ", 20_000) + "]\n}\n"),
 	"costly_map":      condition(list(1900) + ".map(x, " + list(9) + ").size() > person.falls"),
 }
 

@@ -1,6 +1,7 @@
 package source
 
 import (
+	"bytes"
 	"fmt"
 	"math"
 	"slices"
@@ -11,12 +12,20 @@ import (
 	"github.com/zclconf/go-cty/cty"
 )
 
+// maxMarks bounds the number of tokens in a file, each of which costs some hundred bytes of memory. A
+// ruleset of 500 rules has about a tenth.
+const maxMarks = 150_000
+
 // ReadHCL reads one file into a block without type or labels that holds everything in it.
 // Only values are read, no HCL expressions: a text, a number, true or false, a list, or a group of
 // fields. Nothing is returned when the file has an error.
 func ReadHCL(f *File) (*Block, Diagnostics) {
 	if ds := readable(f); ds.HasErrors() {
 		return nil, ds
+	}
+	if marks := bytes.Count(f.Src, []byte(`"`)) + bytes.Count(f.Src, []byte(",")) + bytes.Count(f.Src, []byte("\n")); marks > maxMarks {
+		return nil, Diagnostics{Errorf(Range{File: f}, "too_large", "The file has %d quotes, commas and line ends; more than %d are not read.", marks, maxMarks).
+			Hinting("Divide it into several files: all .hcl files of the folder are read as one.")}
 	}
 	tokens, lexed := hclsyntax.LexConfig(f.Src, f.Name, hcl.InitialPos)
 	if d := scan(f, tokens); d != nil {

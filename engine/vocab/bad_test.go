@@ -46,7 +46,7 @@ func hostile() sourcetest.Made {
 	for i := range 65 {
 		options = append(options, `"o`+strings.Repeat("x", i)+`"`)
 	}
-	for i := range 3000 {
+	for i := range 300 {
 		grades = append(grades, `"`+strings.Repeat("g", i%60)+strings.Repeat("h", i/60)+`"`)
 	}
 	return sourcetest.Made{

@@ -145,7 +145,7 @@ func leftLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 		Explored:    &reason.Explored{Tried: 65536, Of: "1220703125", Complete: false},
 		Numbers:     []reason.Number{{Rule: "a_aim", Verb: "aim", Value: 16, Strength: "strong", State: "decides"}, {Rule: "b_aim", Verb: "aim", Value: 22, Strength: "strong", State: "decides"}}}
 	r.Choices["strut_stiffness"] = &reason.Choice{Status: reason.IsOpen, Unit: "N.m/deg", Interval: &[2]float64{3.1, 4.4}}
-	r.Choices["strut_place"] = &reason.Choice{Status: reason.LeftToClinician, Because: "No published comparison was found.", Consider: []string{"room in the shoe", "width of the hand that closes it"}}
+	r.Choices["strut_place"] = toClinician()
 	r.Choices["foot_plate_length"] = &reason.Choice{Status: reason.Default, Value: "full_length"}
 	r.Choices["shell_side"] = &reason.Choice{Status: reason.Settled, Value: "anterior", Provisional: true,
 		CouldBecome: []reason.Could{{Status: reason.Settled, Value: "posterior", If: "Heel down in standing is no"}}}
@@ -175,6 +175,11 @@ func leftLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 	return r
 }
 
+// toClinician is a choice that both limbs leave to the clinician in the same words.
+func toClinician() *reason.Choice {
+	return &reason.Choice{Status: reason.LeftToClinician, Because: "No published comparison was found.", Consider: []string{"room in the shoe", "width of the hand that closes it"}}
+}
+
 // firstWear is a caution that both limbs have alike.
 func firstWear() *reason.Caution {
 	return &reason.Caution{Name: "first_wear", Level: "note", State: reason.Fired, Says: "The first wear is short.", Basis: "common_practice", Cites: []string{"author_2001"}}
@@ -192,7 +197,7 @@ func rightLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 		Numbers: []reason.Number{{Rule: "wound_first", Verb: "at_least", Value: 5, Strength: "strong", State: "limit"}, {Rule: "wound_first", Verb: "at_most", Value: 0, Strength: "strong", State: "limit"}}}
 	r.Choices["closure"] = &reason.Choice{Status: reason.Unanswered, Provisional: true, CouldBecome: []reason.Could{{Status: reason.Settled, Value: "strap", If: "Heel down in standing is yes"}}}
 	r.Choices["padding"] = &reason.Choice{Status: reason.Unanswered}
-	r.Choices["strut_place"] = &reason.Choice{Status: reason.Unanswered}
+	r.Choices["strut_place"], r.Choices["foot_plate_length"] = toClinician(), &reason.Choice{Status: reason.Unanswered}
 	r.Cautions = []*reason.Caution{
 		{Name: "wound", Level: "contraindication", State: reason.Fired, Says: "There is an open wound where the shell bears.", Act: "No device over it until it has healed.", Basis: "published", Cites: []string{"author_2001"}},
 		{Name: "strong_tone", Level: "precaution", State: reason.Fired, Says: "Strong tone loads the heel and the dorsum of the foot.", Act: "Check both for redness after the first hour.", Basis: "from_memory"},

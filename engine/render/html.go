@@ -122,6 +122,10 @@ func beside(key string, as []advice) table {
 		}
 		l := line{row: r}
 		for i, x := range rows[r.Name] {
+			if x != nil && x.AsLeft {
+				l.Cells = []cell{{strings.Join(t.Sides, ", "), x}}
+				break
+			}
 			l.Cells = append(l.Cells, cell{t.Sides[i], x})
 		}
 		g := &t.Groups[len(t.Groups)-1]

@@ -44,7 +44,8 @@ type row struct {
 	Status string
 	Refs   []int // the reasons that speak of it
 	Notes  []note
-	place  int // among all choices
+	AsLeft bool // of the right limb: left to the clinician in the same words as on the left
+	place  int  // among all choices
 }
 
 // note explains a row or a caution.
@@ -86,7 +87,25 @@ func (d *drawer) advice() []advice {
 			out = append(out, a)
 		}
 	}
+	if len(out) > 1 && out[1].Key == "right" {
+		out[1].compare(out[0])
+	}
 	return out
+}
+
+// compare marks what is left to the clinician in the same words on both sides.
+func (a advice) compare(left advice) {
+	words := map[string][]note{}
+	for _, g := range left.Groups {
+		for _, r := range g.Rows {
+			words[r.Name] = r.Notes
+		}
+	}
+	for _, g := range a.Groups {
+		for i, r := range g.Rows {
+			g.Rows[i].AsLeft = r.Mark == statusMark(reason.LeftToClinician) && len(r.Notes) > 0 && slices.Equal(r.Notes, words[r.Name])
+		}
+	}
 }
 
 // choices lists the choices of a result that concern one thing, in the order of the vocabulary;

@@ -2,6 +2,7 @@ package render
 
 import (
 	"fmt"
+	"slices"
 
 	"crus/engine/reason"
 )
@@ -65,11 +66,17 @@ func (d *drawer) optionsNot(c *reason.Choice) []pair {
 }
 
 // numbersNot says what the limits and aims on a number did, where there is more than one aim or an
-// aim was not followed.
+// aim was not followed. What a rule says alike for both limbs stands once.
 func (d *drawer) numbersNot(b bearer, c *reason.Choice) []pair {
+	var out []pair
 	aims := 0
 	notable := c.Status == reason.Conflict
 	for _, n := range c.Numbers {
+		x := d.numberNot(b, c, n)
+		if slices.Contains(out, x) {
+			continue
+		}
+		out = append(out, x)
 		if n.Verb == "aim" {
 			aims++
 			notable = notable || n.Moved != nil || n.State == reason.Outweighed
@@ -78,20 +85,19 @@ func (d *drawer) numbersNot(b bearer, c *reason.Choice) []pair {
 	if !notable && aims < 2 {
 		return nil
 	}
-	var out []pair
-	for _, n := range c.Numbers {
-		value := number(n.Value, c.Unit)
-		rule := d.ruleList(b, []string{n.Rule}, "and")
-		switch {
-		case n.Verb != "aim":
-			out = append(out, pair{plain(n.Verb) + " " + value, "Limit set by " + rule + "."})
-		case n.State == reason.Outweighed:
-			out = append(out, pair{value, fmt.Sprintf("Aim of %s, conditional: a strong aim goes before it.", rule)})
-		case n.Moved != nil:
-			out = append(out, pair{value, fmt.Sprintf("Aim of %s, moved to %s by the limits.", rule, number(*n.Moved, c.Unit))})
-		default:
-			out = append(out, pair{value, fmt.Sprintf("Aim of %s, %s.", rule, n.Strength)})
-		}
-	}
 	return out
+}
+
+func (d *drawer) numberNot(b bearer, c *reason.Choice, n reason.Number) pair {
+	value := number(n.Value, c.Unit)
+	rule := d.ruleList(b, []string{n.Rule}, "and")
+	switch {
+	case n.Verb != "aim":
+		return pair{plain(n.Verb) + " " + value, "Limit set by " + rule + "."}
+	case n.State == reason.Outweighed:
+		return pair{value, fmt.Sprintf("Aim of %s, conditional: a strong aim goes before it.", rule)}
+	case n.Moved != nil:
+		return pair{value, fmt.Sprintf("Aim of %s, moved to %s by the limits.", rule, number(*n.Moved, c.Unit))}
+	}
+	return pair{value, fmt.Sprintf("Aim of %s, %s.", rule, n.Strength)}
 }

@@ -124,6 +124,10 @@ func (p *printer) advice(as []advice) {
 				}
 				p.columns(6, column{1, r.Mark.Sign, r.Mark.tone}, column{27, r.Label, usual}, column{21, value, strong},
 					column{20, strings.TrimSpace(r.Status + " " + refWords(r.Refs)), r.Mark.tone})
+				if r.AsLeft {
+					p.hang(12, "", usual, "as on the left", faint)
+					continue
+				}
 				p.notes(10, r.Notes)
 			}
 		}

@@ -57,6 +57,11 @@ func (r *reader) part(f folder, want string, trail []string, from source.Range) 
 		return nil
 	}
 	lost := map[string]bool{}
+	if len(blocks) > maxBlocks {
+		r.fail(source.Errorf(blocks[maxBlocks].Where, "too_large", "The ruleset has %d blocks; more than %d are not read.", len(blocks), maxBlocks).
+			Hinting("Divide it into rulesets that build on each other."))
+		return nil
+	}
 	p := &partReader{reader: r, folder: f, blocks: blocks, p: &Part{Root: trail == nil, Digest: vocab.Digest(files), lost: lost}, first: map[string]source.Range{}, lost: lost}
 	return p.read(files, want, trail, from)
 }
@@ -116,6 +121,9 @@ func (p *partReader) read(files []*source.File, want string, trail []string, fro
 	}
 	return p.p
 }
+
+// maxBlocks is how many blocks one ruleset can have. A large one has a thousand.
+const maxBlocks = 4000
 
 // maxErrors is how many errors are looked for in a ruleset; more help nobody.
 const maxErrors = 200

@@ -5,6 +5,7 @@ import (
 	"path"
 	"sort"
 	"strings"
+	"sync"
 )
 
 // ReadFolder reads the .hcl files of one folder, in the order of their names, as one unit. The
@@ -45,11 +46,16 @@ func ReadFolder(fsys fs.FS, dir, show string) ([]*File, Diagnostics) {
 // ReadBlocks reads all files and gives their top-level blocks in order. Attributes outside of any
 // block are errors.
 func ReadBlocks(files []*File) ([]*Block, Diagnostics) {
+	roots, found := make([]*Block, len(files)), make([]Diagnostics, len(files))
+	var wait sync.WaitGroup
+	for i, f := range files { // cutting texts into tokens is most of the work, and no file needs another
+		wait.Go(func() { roots[i], found[i] = ReadHCL(f) })
+	}
+	wait.Wait()
 	var blocks []*Block
 	var diags Diagnostics
-	for _, f := range files {
-		root, ds := ReadHCL(f)
-		diags = append(diags, ds...)
+	for i, root := range roots {
+		diags = append(diags, found[i]...)
 		if root == nil {
 			continue
 		}

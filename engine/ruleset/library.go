@@ -85,6 +85,9 @@ func (l Library) named(name, what string) (folder, string, source.Diagnostics) {
 		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "folder", "There is no folder %s.", name).
 			Hinting("Check the path. %s", l.known())}
 	}
+	if name == "" {
+		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "unknown_name", "No %s is named.", what).Hinting("%s", l.known())}
+	}
 	f, want, ok := l.find(folder{}, name)
 	if !ok {
 		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "unknown_name", "There is no %s %s.", what, name).

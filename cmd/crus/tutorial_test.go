@@ -8,24 +8,30 @@ import (
 	"testing"
 )
 
-const tutorial = "../../docs/tutorial.md"
-
-// The tutorial shows what the program really prints. Its files are written and its commands run in
-// order; comments that a reader does not see say what is done with the block below them:
+// The tutorial and the README show what the program really prints. Their files are written and their
+// commands run in order; comments that a reader does not see say what is done with the block below them:
 //
 //	<!-- write F -->, <!-- append F -->   the block is the file F, or goes to its end
 //	<!-- replace F -->                    the block takes the place of the one in F with the same first line
 //	<!-- show A..B -->                    of what is printed, from the line that begins with A up to that with B
-func TestTutorial(t *testing.T) {
-	before, err := os.ReadFile(tutorial)
+//
+// A block of HCL without a comment is left as it is.
+func TestTutorial(t *testing.T) { retold(t, "../../docs/tutorial.md", t.TempDir()) }
+
+func TestReadme(t *testing.T) { retold(t, "../../README.md", "../..") }
+
+// retold holds a document against what the program does in a folder.
+func retold(t *testing.T, path, dir string) {
+	t.Helper()
+	before, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	doc, err := filepath.Abs(tutorial)
+	doc, err := filepath.Abs(path)
 	if err != nil {
 		t.Fatal(err)
 	}
-	t.Chdir(t.TempDir())
+	t.Chdir(dir)
 	after := retell(t, strings.Split(string(before), "\n"))
 	switch {
 	case strings.Join(after, "\n") == string(before):
@@ -39,11 +45,11 @@ func TestTutorial(t *testing.T) {
 				t.Errorf("%c %s", l.sign, l.text)
 			}
 		}
-		t.Error("docs/tutorial.md shows something else than the program does; -update writes what it prints")
+		t.Errorf("%s shows something else than the program does; -update writes what it prints", filepath.Base(path))
 	}
 }
 
-// retell gives the tutorial with what its commands print now.
+// retell gives a document with what its commands print now.
 func retell(t *testing.T, lines []string) (out []string) {
 	var order, of string
 	for i := 0; i < len(lines); i++ {
@@ -58,9 +64,11 @@ func retell(t *testing.T, lines []string) (out []string) {
 		}
 		end := i + 1 + slices.Index(lines[i+1:], "```")
 		block := lines[i+1 : end]
-		if line == "```hcl" {
+		switch {
+		case line == "```hcl" && order == "":
+		case line == "```hcl":
 			lay(t, order, of, block)
-		} else {
+		default:
 			block = repeat(t, block, of)
 		}
 		out = append(out, block...)

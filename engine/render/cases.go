@@ -75,14 +75,14 @@ func unshown(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) {
 			fmt.Fprintf(b, "  %s\n", st.in(strong, of))
 		}
 		lines := source.Wrap(c.Text, 56)
-		fmt.Fprintf(b, "    %s  %s\n", st.in(unsure, fmt.Sprintf("%-11s", short(c))), lines[0])
+		fmt.Fprintf(b, "    %s  %s\n", st.in(unsure, fmt.Sprintf("%-11s", shownWord(c))), lines[0])
 		for _, line := range lines[1:] {
 			fmt.Fprintf(b, "                 %s\n", line)
 		}
 	}
 }
 
-func short(c cases.Condition) string {
+func shownWord(c cases.Condition) string {
 	switch {
 	case c.True:
 		return "never false"

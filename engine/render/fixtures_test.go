@@ -77,7 +77,7 @@ func header(applies string) *reason.Outcome {
 		Ruleset:    reason.Version{Name: "test_clinic", Title: "Ankle-foot orthosis, test clinic", Version: "1.2.0", Status: "draft", Digest: "sha256:3f2a91c0d5e8b7a6543210fedcba98763f2a91c0d5e8b7a6543210fedcba9876"},
 		BuildsOn:   []reason.Version{{Name: "skin", Title: "Skin and sensation", Version: "1.0.0", Status: "active", Digest: "sha256:00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff"}},
 		Vocabulary: reason.Version{Name: "small", Title: "Small vocabulary for tests", Version: "1.0.0", Digest: "sha256:ffeeddccbbaa99887766554433221100ffeeddccbbaa99887766554433221100"},
-		Assessment: reason.About{ID: "demo-017", Date: "2026-10-02", Assessor: "orthotist, AB", DeviceFor: []string{"left", "right"}, Demo: true},
+		Assessment: reason.About{ID: "demo-017", Date: "2026-10-02", Assessor: "orthotist, AB", DeviceFor: []string{"left", "right"}},
 		Applies:    applies,
 		Notices: append(reason.Cautions(), "test_clinic 1.2.0 is past its review date, 2026-06-30.", "test_clinic 1.2.0 is a draft: it has not been put in force.",
 			"skin.driving is left out here: the clinic gives this advice on its own sheet.", "Whether a result lies close to a boundary within measurement error was not looked at."),
@@ -210,7 +210,7 @@ func rightLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 // oneSide is a plain case: one limb, everything settled, nothing missing.
 func oneSide(t testing.TB, v *vocab.Vocabulary) *reason.Outcome {
 	o := header("yes")
-	o.Assessment.DeviceFor, o.Assessment.Demo = []string{"right"}, false
+	o.Assessment.DeviceFor = []string{"right"}
 	o.Notices = reason.Cautions()
 	o.Limbs = map[string]*reason.Result{"right": rightLimb(t, v)}
 	r := o.Limbs["right"]

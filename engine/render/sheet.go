@@ -17,7 +17,6 @@ type sheet struct {
 	Digest      string // short
 	Vocabulary  string
 	Particulars []pair   // of the assessment
-	Demo        bool     // not a real person
 	Alerts      []string // about the ruleset: past its review date, a draft
 	Usual       string   // the first of the usual cautions, and where the others stand
 	Scope       *scope   // where it does not apply, or that is not known
@@ -111,7 +110,6 @@ func (d *drawer) heading(s *sheet) {
 			s.Particulars = append(s.Particulars, p)
 		}
 	}
-	s.Demo = a.Demo
 	s.Usual = reason.Cautions()[0] + " More notices at the end."
 	for _, n := range o.Notices {
 		for _, v := range append([]reason.Version{o.Ruleset}, o.BuildsOn...) {

@@ -56,9 +56,6 @@ func (p *printer) top(s *sheet) {
 		about = append(about, within(x.Label)+" "+x.Value)
 	}
 	p.hang(0, "", usual, sentence(strings.Join(about, " · ")), usual)
-	if s.Demo {
-		p.hang(0, "!", unsure, "Made up for demonstration: not a real person.", usual)
-	}
 	for _, a := range s.Alerts {
 		p.hang(0, "!", unsure, a, usual)
 	}

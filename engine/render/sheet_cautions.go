@@ -57,7 +57,7 @@ func (d *drawer) cautions() []caution {
 
 func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 	x := caution{Name: c.Name, Title: title(c.Name), Mark: levelMark(c.Level), Level: plain(c.Level), State: stateWords(c.State),
-		Says: d.read(c.Says), Act: d.read(c.Act), Basis: basisWords(c.Basis, d.citeKeys(c.Name, c.Cites)), Pending: c.State == reason.Pending, From: from(c.Name),
+		Says: d.saysOf(c), Act: d.read(c.Act), Basis: basisWords(c.Basis, d.citeKeys(c.Name, c.Cites)), Pending: c.State == reason.Pending, From: from(c.Name),
 		Steps: d.traced("caution", c.Name, stateWords(c.State), "when", c.Trace)}
 	if b.Key != "person" {
 		x.For = b.Key
@@ -107,4 +107,12 @@ func (c caution) Stands() string {
 		words = append(words, c.For)
 	}
 	return strings.Join(words, ", ")
+}
+
+// saysOf gives what a caution says. One that waits says nothing yet: its words must not read as a fact.
+func (d *drawer) saysOf(c *reason.Caution) string {
+	if c.State == reason.Pending {
+		return "It would say: " + d.read(c.Says)
+	}
+	return d.read(c.Says)
 }

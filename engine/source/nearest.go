@@ -27,7 +27,7 @@ func Nearest(name string, candidates []string) []string {
 		limit := min(max(2, length/3), length/2)
 		if last := c[strings.LastIndexByte(c, '.')+1:]; cost > limit && (last == low || strings.HasSuffix(low, "."+last)) {
 			cost = limit // the right name in the wrong place
-		} else if len(c) > 2 && strings.HasPrefix(low, strings.ToLower(c)) {
+		} else if cost > limit && len(c) > 2 && strings.HasPrefix(low, strings.ToLower(c)) {
 			cost = limit // degrees for deg
 		}
 		if cost <= limit {
@@ -42,7 +42,9 @@ func Nearest(name string, candidates []string) []string {
 	})
 	var out []string
 	for _, f := range found[:min(3, len(found))] {
-		out = append(out, f.text)
+		if f.cost <= 2*found[0].cost+1 { // much farther than the closest: not meant
+			out = append(out, f.text)
+		}
 	}
 	return out
 }

@@ -150,7 +150,7 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
 		c.CouldBecome = r.could(found, s.side, func(v verdict) (string, any) { return v.status, nil })
-		m.note("caution."+x.Name, found)
+		m.note("caution."+x.Name, weightOf(x.Level), found)
 	}
 	switch w.truth {
 	case yes:

@@ -14,18 +14,31 @@ import (
 )
 
 // cells are the parts of a measure's plausible range within which every condition behaves the
-// same, in order, each with a value from it. inexact: conditions also look at the measure in ways
-// that constants don't show (a formula, a comparison with another measure), so the values are
-// samples and something between them can have been missed.
+// same, in order, each with a value from it. inexact: some conditions also look at the measure in
+// ways that constants don't show (a formula, a comparison with another measure), so for these the
+// values are samples and something between them can have been missed.
 type cells struct {
 	values  []ref.Val
 	inexact bool
 	ordered bool // neighbouring cells can be named together
 	show    func(from, to int) string
+	lies    func(cell int, cut ref.Val) int // where a cell lies of a constant: -1 below, 0 on it, 1 above; nil: every cell is told apart
 }
 
 // maxSingles is how many integers are tried one by one.
 const maxSingles = 40
+
+// names writes some cells, in order, for people.
+func (c cells) names(numbers []int) string {
+	if c.ordered {
+		return c.show(numbers[0], numbers[len(numbers)-1])
+	}
+	out := make([]string, len(numbers))
+	for i, n := range numbers {
+		out[i] = c.show(n, n)
+	}
+	return list(out, "or")
+}
 
 func cellsOf(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 	if u == nil {
@@ -33,9 +46,7 @@ func cellsOf(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 	}
 	switch m.Kind {
 	case vocab.YesNo:
-		return cells{values: []ref.Val{types.False, types.True}, show: func(from, to int) string {
-			return [...]string{"no", "yes"}[from]
-		}}
+		return cells{values: []ref.Val{types.False, types.True}, show: func(from, to int) string { return [...]string{"no", "yes"}[from] }}
 	case vocab.Option:
 		return optionCells(m, u)
 	case vocab.Grade:
@@ -77,6 +88,12 @@ func optionCells(m *vocab.Measure, u *usage) cells {
 		labels = append(labels, list(plain, "or"))
 	}
 	out.show = func(from, to int) string { return labels[from] }
+	out.lies = func(cell int, cut ref.Val) int {
+		if out.values[cell] == cut {
+			return 0
+		}
+		return 1
+	}
 	return out
 }
 
@@ -147,42 +164,49 @@ func quantityCells(m *vocab.Measure, u *usage) cells {
 		}
 	}
 	l := cutLine(m.Plausible.Lo, m.Plausible.Hi, cuts)
-	if u.other {
-		return sampleCells(m, l)
+	out := cells{ordered: true, inexact: u.other}
+	quantity := func(x float64) clinical.Quantity {
+		q, _ := clinical.NewQuantity(x, m.Unit)
+		return q
 	}
-	out := cells{ordered: true}
+	var of []int // the part of the line that each value stands for
 	for i := range l.lo {
-		q, _ := clinical.NewQuantity(tidy((l.lo[i]+l.hi[i])/2), m.Unit)
-		out.values = append(out.values, q)
+		at := []float64{tidy((l.lo[i] + l.hi[i]) / 2)}
+		if u.other {
+			at = append(at, inside(m.Plausible, l, i)...)
+			slices.Sort(at)
+		}
+		for _, x := range slices.Compact(at) {
+			out.values, of = append(out.values, quantity(x)), append(of, i)
+		}
 	}
 	out.show = func(from, to int) string {
-		return l.span(from, to, func(x float64) string {
-			q, _ := clinical.NewQuantity(x, m.Unit)
-			return q.Short()
-		})
+		return l.span(of[from], of[to], func(x float64) string { return quantity(x).Short() })
+	}
+	out.lies = func(cell int, cut ref.Val) int {
+		at, _ := number(cut, m.Unit)
+		switch lo, hi := l.lo[of[cell]], l.hi[of[cell]]; {
+		case lo == hi && lo == at:
+			return 0
+		case hi <= at:
+			return -1
+		}
+		return 1
 	}
 	return out
 }
 
-// sampleCells gives single values where cells are not known: those that the constants suggest and a
-// grid over the plausible range. They stand for themselves only, and are named so.
-func sampleCells(m *vocab.Measure, l line) cells {
-	at := []float64{}
-	for i := range l.lo {
-		at = append(at, tidy((l.lo[i]+l.hi[i])/2))
-	}
+// inside gives samples from a part of the line, on a grid over the plausible range: for conditions
+// that look at the measure in ways that constants don't show.
+func inside(plausible vocab.Span, l line, i int) (at []float64) {
 	const steps = 8
-	for i := 0; i <= steps; i++ {
-		at = append(at, tidy(m.Plausible.Lo+(m.Plausible.Hi-m.Plausible.Lo)*float64(i)/steps))
+	for k := range steps + 1 {
+		x := tidy(plausible.Lo + (plausible.Hi-plausible.Lo)*float64(k)/steps)
+		if x > l.lo[i] && x < l.hi[i] || x == plausible.Lo && i == 0 || x == plausible.Hi && i == len(l.lo)-1 {
+			at = append(at, x)
+		}
 	}
-	sort.Float64s(at)
-	out := cells{inexact: true}
-	for _, x := range slices.Compact(at) {
-		q, _ := clinical.NewQuantity(x, m.Unit)
-		out.values = append(out.values, q)
-	}
-	out.show = func(from, to int) string { return Value{out.values[from]}.String() + ", for example" }
-	return out
+	return at
 }
 
 func gradeCells(m *vocab.Measure, u *usage) cells {
@@ -194,7 +218,7 @@ func gradeCells(m *vocab.Measure, u *usage) cells {
 		}
 	}
 	return stepCells(0, n-1, cuts, u.other, func(i int) ref.Val { g, _ := m.Scale.At(i); return g },
-		func(i int) string { return m.Scale.Grades[i] })
+		func(i int) string { return m.Scale.Grades[i] }, func(cut ref.Val) float64 { g, _ := cut.(clinical.Grade); return float64(g.Rank) })
 }
 
 // samples adds a few steps over a whole range to some cuts, where constants don't show what conditions
@@ -219,16 +243,15 @@ func countCells(m *vocab.Measure, u *usage) cells {
 	if u.other && !single {
 		cuts = samples(cuts, lo, hi)
 	}
-	c := stepCells(lo, hi, cuts, single, func(i int) ref.Val { return types.Int(i) }, func(i int) string { return trimNumber(float64(i)) })
-	if u.other && !single {
-		c.inexact, c.ordered = true, false
-		c.show = func(from, to int) string { return Value{c.values[from]}.String() + ", for example" }
-	}
-	return c
+	out := stepCells(lo, hi, cuts, single, func(i int) ref.Val { return types.Int(i) }, func(i int) string { return trimNumber(float64(i)) },
+		func(cut ref.Val) float64 { i, _ := cut.(types.Int); return float64(i) })
+	out.inexact = u.other && !single
+	return out
 }
 
-// stepCells cuts a range of whole steps: each cut is a cell, and so is each stretch between two.
-func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, label func(int) string) cells {
+// stepCells cuts a range of whole steps: each cut is a cell, and so is each stretch between two. place
+// says where a constant lies.
+func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, label func(int) string, place func(cut ref.Val) float64) cells {
 	if single {
 		cuts = nil
 		for i := lo; i <= hi; i++ {
@@ -269,6 +292,15 @@ func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, lab
 		}
 		return label(x) + " to " + label(y)
 	}
+	out.lies = func(cell int, cut ref.Val) int {
+		switch at := place(cut); {
+		case float64(to[cell]) < at:
+			return -1
+		case float64(from[cell]) > at:
+			return 1
+		}
+		return 0
+	}
 	return out
 }
 
@@ -290,7 +322,7 @@ func dateCells(u *usage, asOf *clinical.Date) cells {
 		cuts = samples(cuts, 0, longest)
 	}
 	out := stepCells(0, longest, cuts, false, func(days int) ref.Val { return asOf.Before(days).AsOf(*asOf) },
-		func(days int) string { return fmt.Sprintf("%d days", days) })
+		func(days int) string { return fmt.Sprintf("%d days", days) }, func(cut ref.Val) float64 { at, _ := number(cut, day); return at })
 	out.inexact = u.other
 	show := out.show
 	out.show = func(from, to int) string { return show(from, to) + " before the assessment" }

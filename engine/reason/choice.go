@@ -45,7 +45,7 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 		found := q.explore(s.side)
 		out.Provisional, out.Explored = found.provisional, found.explored
 		out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
-		m.note(c.Name, found)
+		m.note(c.Name, 1, found)
 	}
 	return out
 }

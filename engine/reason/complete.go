@@ -36,12 +36,14 @@ type completer struct {
 
 // reading is one measure that a rule, caution or formula reads, directly or through facts.
 type reading struct {
-	slot int  // of its value; of free text, of whether it is recorded
-	asks bool // it is asked whether it is recorded, which completing it turns around
+	slot int    // of its value; of free text, of whether it is recorded
+	asks bool   // it is asked whether it is recorded, which completing it turns around
+	use  *usage // how it is looked at
 }
 
 // readings lists what some expressions read, each slot once and in order.
 func (e *Engine) readings(exprs ...*ruleset.Expr) []reading {
+	cuts := newCutter(e.rs.Vocabulary)
 	asks := map[int]bool{}
 	done := map[*ruleset.Fact]bool{}
 	var visit func(x *ruleset.Expr)
@@ -49,6 +51,7 @@ func (e *Engine) readings(exprs ...*ruleset.Expr) []reading {
 		if x == nil {
 			return
 		}
+		cuts.take(x)
 		for _, r := range x.Reads {
 			if r.Fact != nil {
 				if !done[r.Fact] {
@@ -69,9 +72,15 @@ func (e *Engine) readings(exprs ...*ruleset.Expr) []reading {
 	}
 	out := make([]reading, 0, len(asks))
 	for slot, a := range asks {
-		out = append(out, reading{slot, a})
+		out = append(out, reading{slot, a, cuts.use(e.layout.slots[slot].measure.Name)})
 	}
 	slices.SortFunc(out, func(a, b reading) int { return a.slot - b.slot })
+	for name, u := range cuts.uses {
+		if e.uses[name] == nil {
+			e.uses[name] = &usage{}
+		}
+		e.uses[name].add(u)
+	}
 	return out
 }
 
@@ -80,14 +89,14 @@ func (f *frame) missing(slot int) bool { return f.values[f.layout.slots[slot].re
 
 // lacking narrows readings to those that are missing, and reports whether any of them asks if its
 // measure is recorded.
-func (f *frame) lacking(rs []reading) (slots []int, asks bool) {
+func (f *frame) lacking(rs []reading) (lacks []reading, asks bool) {
 	for _, r := range rs {
 		if f.missing(r.slot) {
-			slots = append(slots, r.slot)
+			lacks = append(lacks, r)
 			asks = asks || r.asks
 		}
 	}
-	return slots, asks
+	return lacks, asks
 }
 
 // keyOf says whose measure a slot of a frame is.
@@ -126,30 +135,49 @@ func (c *completer) variable(s slot, side string) int {
 	return c.index[k]
 }
 
-// table holds what an expression gives for every completion of the measures that it waits for.
+// table holds what an expression gives for every completion of the measures that it waits for. Cells
+// that the expression's own constants don't part stand in it as one group.
 type table struct {
 	vars    []int
-	size    []int     // cells of each
+	group   [][]int   // of each variable: the group of each cell
+	size    []int     // groups of each
+	sampled []bool    // of each: the expression looks at it in ways that its cells don't show
 	truth   []truth   // of a condition
 	value   []float64 // of a formula, in its choice's unit
 	known   []bool    // of a formula
 	whole   bool      // false: there were too many completions to try, and nothing above is filled
-	inexact bool
 }
 
-// table makes room for the completions of some slots.
-func (c *completer) table(f *frame, slots []int) *table {
+// table makes room for the completions of what is missing.
+func (c *completer) table(f *frame, lacks []reading) *table {
 	t := &table{}
 	n := 1
-	for _, i := range slots {
-		v := c.variable(f.layout.slots[i], f.side)
-		k := len(c.vars[v].values)
-		t.vars, t.size = append(t.vars, v), append(t.size, k)
-		t.inexact = t.inexact || c.vars[v].inexact
-		n = min(n*k, maxTable+1)
+	for _, r := range lacks {
+		i := c.variable(f.layout.slots[r.slot], f.side)
+		v := c.vars[i]
+		group, size := v.groups(r.use)
+		t.vars, t.group, t.size, t.sampled = append(t.vars, i), append(t.group, group), append(t.size, size), append(t.sampled, v.inexact && r.use.other)
+		n = min(n*size, maxTable+1)
 	}
 	t.whole = n > 0 && n <= maxTable
 	return t
+}
+
+// groups numbers the cells that a usage tells apart.
+func (c *cells) groups(u *usage) (group []int, size int) {
+	group = make([]int, len(c.values))
+	var first []int
+	for i := range group {
+		g := slices.IndexFunc(first, func(j int) bool {
+			return c.lies != nil && !u.other && !slices.ContainsFunc(u.cuts, func(cut ref.Val) bool { return c.lies(i, cut) != c.lies(j, cut) })
+		})
+		if g < 0 {
+			g = len(first)
+			first = append(first, i)
+		}
+		group[i] = g
+	}
+	return group, len(first)
 }
 
 // entries is how many completions the table holds.
@@ -165,32 +193,32 @@ func (t *table) entries() int {
 func (t *table) at(cell []int) int {
 	i := 0
 	for d, v := range t.vars {
-		i = i*t.size[d] + cell[v]
+		i = i*t.size[d] + t.group[d][cell[v]]
 	}
 	return i
 }
 
-// each calls do for every completion of some slots, with a frame in which it is recorded and the
-// needed facts are worked out.
-func (c *completer) each(t *table, f *frame, slots, needs []int, do func(f *frame)) {
+// each calls do for every completion in a table, with a frame in which it is recorded and the needed
+// facts are worked out.
+func (c *completer) each(t *table, f *frame, lacks []reading, needs []int, do func(f *frame)) {
 	g := &frame{layout: f.layout, values: append([]ref.Val(nil), f.values...), texts: f.texts, side: f.side}
-	cell := make([]int, len(slots))
+	at := make([]int, len(lacks))
 	for {
-		for d, at := range slots {
-			g.values[at] = c.vars[t.vars[d]].values[cell[d]]
-			g.values[f.layout.slots[at].recorded] = types.True
+		for d, r := range lacks {
+			g.values[r.slot] = c.vars[t.vars[d]].values[slices.Index(t.group[d], at[d])]
+			g.values[f.layout.slots[r.slot].recorded] = types.True
 		}
 		for _, n := range needs {
 			fact := c.e.facts[n]
 			g.values[fact.slot] = fact.prog.try(g)
 		}
 		do(g)
-		d := len(cell) - 1
+		d := len(at) - 1
 		for ; d >= 0; d-- {
-			if cell[d]++; cell[d] < t.size[d] {
+			if at[d]++; at[d] < t.size[d] {
 				break
 			}
-			cell[d] = 0
+			at[d] = 0
 		}
 		if d < 0 {
 			return
@@ -201,26 +229,26 @@ func (c *completer) each(t *table, f *frame, slots, needs []int, do func(f *fram
 // truths tabulates a condition whose truth is own as things stand; nil where completing the
 // assessment can't change it.
 func (c *completer) truths(f *frame, own truth, reads []reading, needs []int, work func(f *frame) truth) *table {
-	slots, asks := f.lacking(reads)
+	lacks, asks := f.lacking(reads)
 	if own != unknown && !asks {
 		return nil
 	}
-	t := c.table(f, slots)
+	t := c.table(f, lacks)
 	if t.whole {
-		c.each(t, f, slots, needs, func(g *frame) { t.truth = append(t.truth, work(g)) })
+		c.each(t, f, lacks, needs, func(g *frame) { t.truth = append(t.truth, work(g)) })
 	}
 	return t
 }
 
 // numbers tabulates a formula; nil where it is known whatever is recorded.
 func (c *completer) numbers(f *frame, known bool, a *advice) *table {
-	slots, asks := f.lacking(a.reads)
+	lacks, asks := f.lacking(a.reads)
 	if known && !asks {
 		return nil
 	}
-	t := c.table(f, slots)
+	t := c.table(f, lacks)
 	if t.whole {
-		c.each(t, f, slots, a.rule.needs, func(g *frame) {
+		c.each(t, f, lacks, a.rule.needs, func(g *frame) {
 			v, ok := number(a.formula.try(g), a.Choice.Unit)
 			t.value, t.known = append(t.value, v), append(t.known, ok)
 		})

@@ -18,8 +18,14 @@ type usage struct {
 	other bool
 }
 
-// cutter collects the usage of every measure over all expressions of a ruleset. A limb measure has
-// one usage, whether it is read of the limb or of the other one.
+// add takes in another usage.
+func (u *usage) add(v *usage) {
+	u.cuts = append(u.cuts, v.cuts...)
+	u.other = u.other || v.other
+}
+
+// cutter collects the usage of every measure over some expressions. A limb measure has one usage,
+// whether it is read of the limb or of the other one.
 type cutter struct {
 	uses     map[string]*usage // by measure name
 	literals map[string]clinical.Unit
@@ -27,36 +33,20 @@ type cutter struct {
 	expr     *ruleset.Expr
 }
 
-func cutsOf(rs *ruleset.Ruleset) map[string]*usage {
-	c := &cutter{uses: map[string]*usage{}, literals: map[string]clinical.Unit{}, vocab: rs.Vocabulary}
+func newCutter(v *vocab.Vocabulary) *cutter {
+	c := &cutter{uses: map[string]*usage{}, literals: map[string]clinical.Unit{}, vocab: v}
 	for _, u := range clinical.Units() {
 		if name := clinical.LiteralFor(u); name != "" {
 			c.literals[name] = u
 		}
 	}
-	each := func(x *ruleset.Expr) {
-		if x != nil {
-			c.expr = x
-			c.visit(x.AST.NativeRep().Expr())
-		}
-	}
-	for _, p := range rs.Parts {
-		each(p.Applies)
-	}
-	for _, f := range rs.Facts {
-		each(f.Expr)
-	}
-	for _, r := range rs.Rules {
-		each(r.When)
-		each(r.Unless)
-		for _, x := range formulas(r) {
-			each(x)
-		}
-	}
-	for _, k := range rs.Cautions {
-		each(k.When)
-	}
-	return c.uses
+	return c
+}
+
+// take collects from one more expression.
+func (c *cutter) take(x *ruleset.Expr) {
+	c.expr = x
+	c.visit(x.AST.NativeRep().Expr())
 }
 
 func (c *cutter) use(name string) *usage {

@@ -85,7 +85,7 @@ type caution struct {
 func New(rs *ruleset.Ruleset) (*Engine, error) {
 	e := &Engine{rs: rs, applies: map[*ruleset.Part]*program{}, open: map[*vocab.Choice]*ruleset.Open{}}
 	e.layout = newLayout(rs)
-	e.uses = cutsOf(rs)
+	e.uses = map[string]*usage{}
 	b := &builder{e: e, plans: map[*ruleset.Part]*planner{}}
 	for _, p := range rs.Parts {
 		e.applies[p] = b.program(p.Applies)

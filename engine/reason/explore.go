@@ -35,6 +35,7 @@ type question struct {
 	c         *completer
 	instances []*instance              // each after those that override it
 	vars      []int                    // the variables that bear on it
+	sampled   map[int]bool             // those whose cells some table does not show
 	classes   [][]int                  // of each variable: a cell of each class of cells that behave alike
 	member    [][]int                  // of each variable: the class of each cell
 	answer    func(cell []int) verdict // for cell numbers indexed by variable
@@ -50,14 +51,19 @@ type answers struct {
 	settles     map[int]float64 // of each: the share of its cells that settle the result alone
 }
 
-// possibility is another verdict and the smallest set of cells found that brings it about.
+// possibility is another verdict and a smallest set of cells found that brings it about.
 type possibility struct {
 	verdict
-	when []bracket
+	when  []bracket
+	other bool // there are other ways to it
 }
 
-// bracket is a run of neighbouring cells of one variable.
-type bracket struct{ variable, from, to int }
+// bracket is some cells of one variable, in order; neighbours where the cells have an order.
+type bracket struct {
+	variable int
+	cells    []int
+	example  bool // just the value, not the part of the range that it stands for
+}
 
 func (q *question) tables() []*table {
 	var out []*table
@@ -80,15 +86,20 @@ func (q *question) explore(side string) answers {
 	if len(ts) == 0 {
 		return answers{}
 	}
-	exact, whole, stuck := true, true, false
+	q.sampled = map[int]bool{}
+	whole, stuck := true, false
 	for _, t := range ts {
-		exact, whole, stuck = exact && !t.inexact, whole && t.whole, stuck || t.stuck()
-		for _, v := range t.vars {
+		whole, stuck = whole && t.whole, stuck || t.stuck()
+		for d, v := range t.vars {
 			if !slices.Contains(q.vars, v) {
 				q.vars = append(q.vars, v)
 			}
+			if t.sampled[d] {
+				q.sampled[v] = true
+			}
 		}
 	}
+	exact := len(q.sampled) == 0
 	q.c.order(q.vars, side)
 	out := answers{settles: map[int]float64{}}
 	total := big.NewInt(1)
@@ -160,6 +171,10 @@ func equal(ts []*table, v, a, b int) bool {
 		if at < 0 {
 			continue
 		}
+		a, b := t.group[at][a], t.group[at][b]
+		if a == b {
+			continue
+		}
 		stride := 1
 		for _, k := range t.size[at+1:] {
 			stride *= k
@@ -183,7 +198,9 @@ func (q *question) every(out *answers) {
 	for k, v := range g.kinds {
 		if !v.same(q.base) {
 			out.provisional = true
-			out.could = append(out.could, possibility{v, g.smallest(k)})
+			p := possibility{verdict: v}
+			p.when, p.other = g.smallest(k)
+			out.could = append(out.could, p)
 		}
 	}
 	if !out.provisional {
@@ -193,6 +210,12 @@ func (q *question) every(out *answers) {
 		if share := g.share(i); share >= 0 {
 			out.matter = append(out.matter, q.vars[i])
 			out.settles[q.vars[i]] = share
+		}
+	}
+	if out.matter == nil { // whatever the values are, once they are recorded
+		out.matter = q.vars
+		if len(q.vars) == 1 {
+			out.settles[q.vars[0]] = 1
 		}
 	}
 	sortPossibilities(out.could)
@@ -223,9 +246,9 @@ func (q *question) some(out *answers, total *big.Int) {
 		}
 		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.same) {
 			kinds = append(kinds, v)
-			p := possibility{verdict: v}
+			p := possibility{verdict: v, other: true}
 			for _, x := range q.vars {
-				p.when = append(p.when, bracket{x, cell[x], cell[x]})
+				p.when = append(p.when, bracket{x, []int{cell[x]}, q.sampled[x]})
 			}
 			out.could = append(out.could, p)
 			out.provisional, out.matter = true, q.vars
@@ -308,7 +331,7 @@ func (q *question) decide(c *vocab.Choice) func(cell []int) verdict {
 
 // alsoSays adds an effect; what a rule says alike on both limbs counts once.
 func alsoSays(effects []effect, f effect) []effect {
-	if f.formula == nil && slices.ContainsFunc(effects, func(g effect) bool { return g.advice == f.advice }) {
+	if (f.formula == nil || !f.rule.Limb) && slices.ContainsFunc(effects, func(g effect) bool { return g.advice == f.advice }) {
 		return effects
 	}
 	return append(effects, f)

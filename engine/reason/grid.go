@@ -81,8 +81,8 @@ func (g *grid) share(i int) float64 {
 
 // smallest finds few cells that bring a verdict about whatever the other measures are: from some
 // completions with that verdict, every measure is let go that can be, and then the cells of the
-// others are widened.
-func (g *grid) smallest(kind int) []bracket {
+// others are widened. The second result says whether other cells bring the verdict about too.
+func (g *grid) smallest(kind int) ([]bracket, bool) {
 	const starts = 24
 	var best [][]int
 	bestLeft := len(g.size) + 1
@@ -118,11 +118,21 @@ func (g *grid) smallest(kind int) []bracket {
 			out = append(out, g.widen(best, i, kind))
 		}
 	}
-	return out
+	held, all := 1, 0
+	for _, classes := range best {
+		held *= len(classes)
+	}
+	for _, k := range g.of {
+		if k == kind {
+			all++
+		}
+	}
+	return out, held < all
 }
 
-// widen takes in the neighbouring cells that bring the same about, together with all that the other
-// variables are held in.
+// widen takes in the cells that bring the same about, together with all that the other variables are
+// held in: neighbours where the cells have an order, any where they have none. Samples stand for
+// themselves alone.
 func (g *grid) widen(held [][]int, i, kind int) bracket {
 	member := g.q.member[i]
 	classes := held[i]
@@ -138,17 +148,25 @@ func (g *grid) widen(held [][]int, i, kind int) bracket {
 		}
 		return good[class]
 	}
-	b := bracket{variable: g.q.vars[i]}
-	for member[b.from] != classes[0] {
-		b.from++
+	from := 0
+	for member[from] != classes[0] {
+		from++
 	}
-	b.to = b.from
-	if g.q.c.vars[b.variable].ordered {
-		for b.from > 0 && takes(b.from-1) {
-			b.from--
+	b := bracket{g.q.vars[i], []int{from}, g.q.sampled[g.q.vars[i]]}
+	switch v := g.q.c.vars[b.variable]; {
+	case b.example:
+	case v.ordered:
+		for k := from - 1; k >= 0 && takes(k); k-- {
+			b.cells = append([]int{k}, b.cells...)
 		}
-		for b.to+1 < len(member) && takes(b.to+1) {
-			b.to++
+		for k := from + 1; k < len(member) && takes(k); k++ {
+			b.cells = append(b.cells, k)
+		}
+	default:
+		for k := from + 1; k < len(member); k++ {
+			if takes(k) {
+				b.cells = append(b.cells, k)
+			}
 		}
 	}
 	held[i] = classes

@@ -3,6 +3,8 @@ package reason_test
 import (
 	"encoding/json"
 	"fmt"
+	"iter"
+	"maps"
 	"os"
 	"slices"
 	"strings"
@@ -96,7 +98,7 @@ func header(name string, more ...string) string {
 	return block(fmt.Sprintf("ruleset %q", name), append(more, `title "For tests"`, `version "1.0.0"`, `status "active"`, `vocabulary "small@1"`)...)
 }
 
-// folders are rulesets by name, each the text of its one file.
+// folders are rulesets by name, each the text of its one file; further files are named "main/more.hcl".
 type folders map[string]string
 
 // library puts rulesets beside the tests' vocabulary.
@@ -108,7 +110,10 @@ func library(t testing.TB, fs folders) ruleset.Library {
 	}
 	m := fstest.MapFS{"small/vocabulary.hcl": {Data: src}}
 	for name, text := range fs {
-		m[name+"/rules.hcl"] = &fstest.MapFile{Data: []byte(text)}
+		if !strings.Contains(name, "/") {
+			name += "/rules.hcl"
+		}
+		m[name] = &fstest.MapFile{Data: []byte(text)}
 	}
 	return ruleset.Library{Embedded: m}
 }
@@ -260,6 +265,17 @@ func toJSON(t testing.TB, o *reason.Outcome) string {
 		t.Fatal(err)
 	}
 	return string(b)
+}
+
+// ordered goes through a map in the order of its keys.
+func ordered[V any](m map[string]V) iter.Seq2[string, V] {
+	return func(yield func(string, V) bool) {
+		for _, k := range slices.Sorted(maps.Keys(m)) {
+			if !yield(k, m[k]) {
+				return
+			}
+		}
+	}
 }
 
 func sorted(words []string) string {

@@ -15,18 +15,19 @@ import (
 
 // missing gathers, for one scope, which missing measures decide something, and how much.
 type missing struct {
-	r     *run
-	side  string
-	by    map[int]*Missing
-	score map[int]float64
+	r      *run
+	side   string
+	by     map[int]*Missing
+	score  map[int]float64 // what it can be expected to settle
+	weight map[int]float64 // what it bears on
 }
 
 func newMissing(r *run, side string) *missing {
-	return &missing{r: r, side: side, by: map[int]*Missing{}, score: map[int]float64{}}
+	return &missing{r: r, side: side, by: map[int]*Missing{}, score: map[int]float64{}, weight: map[int]float64{}}
 }
 
 // note takes in what exploring one result gave.
-func (m *missing) note(result string, found answers) {
+func (m *missing) note(result string, weight float64, found answers) {
 	if !found.provisional {
 		return
 	}
@@ -45,12 +46,24 @@ func (m *missing) note(result string, found answers) {
 		if share := found.settles[i]; share == 1 {
 			x.Settles++
 		}
-		m.score[i] += found.settles[i]
+		m.score[i] += weight * found.settles[i]
+		m.weight[i] += weight
 	}
 }
 
+// How much a result weighs where the measure to take first is sought: a note can wait for a choice.
+func weightOf(level string) float64 {
+	switch level {
+	case "precaution":
+		return 0.5
+	case "note":
+		return 0.125
+	}
+	return 1 // a choice, a contraindication
+}
+
 // list gives the missing measures, the one to take first leading: the one that can be expected to
-// settle most, then the one that decides most, then the one that is taken first in an examination.
+// settle most, then the one that bears on most, then the one that is taken first in an examination.
 func (m *missing) list() []*Missing {
 	order := make([]int, 0, len(m.by))
 	for i := range m.by {
@@ -66,8 +79,8 @@ func (m *missing) list() []*Missing {
 		switch {
 		case m.score[i] != m.score[j]:
 			return m.score[i] > m.score[j]
-		case len(x.Decides) != len(y.Decides):
-			return len(x.Decides) > len(y.Decides)
+		case m.weight[i] != m.weight[j]:
+			return m.weight[i] > m.weight[j]
 		case rank[x.Taken] != rank[y.Taken]:
 			return rank[x.Taken] < rank[y.Taken]
 		}
@@ -86,8 +99,10 @@ func (r *run) immaterial(s *scope) []string {
 	var slots []int
 	add := func(x bool, reads []reading) {
 		if s.runs(x) {
-			missing, _ := s.lacking(reads)
-			slots = append(slots, missing...)
+			lacks, _ := s.lacking(reads)
+			for _, x := range lacks {
+				slots = append(slots, x.slot)
+			}
 		}
 	}
 	for _, x := range r.e.rules {
@@ -113,11 +128,14 @@ func (r *run) could(found answers, side string, say func(verdict) (string, any))
 	var out []Could
 	for _, p := range found.could {
 		when, text := r.describe(p, side)
-		if text == "" {
+		switch {
+		case text == "":
 			text = "whatever the missing values are"
+		case p.other:
+			text += " (one of several ways)"
 		}
 		status, v := say(p.verdict)
-		out = append(out, Could{Status: status, Value: v, If: text, When: when})
+		out = append(out, Could{Status: status, Value: v, If: text, When: when, OtherWays: p.other})
 	}
 	return out
 }
@@ -168,7 +186,10 @@ func (c *completer) describe(p possibility, side string) ([]Cell, string) {
 	var parts []string
 	for _, b := range p.when {
 		v := c.vars[b.variable]
-		is := v.show(b.from, b.to)
+		is := v.names(b.cells)
+		if b.example {
+			is = Value{v.values[b.cells[0]]}.String() + ", for example"
+		}
 		cells = append(cells, Cell{Measure: v.path(side), Is: is})
 		parts = append(parts, fmt.Sprintf("%s is %s", v.label(side), is))
 	}

@@ -1,6 +1,7 @@
 package reason
 
 import (
+	"bytes"
 	"encoding/json"
 	"math"
 
@@ -44,7 +45,6 @@ type About struct {
 	Date      string   `json:"date,omitempty"`
 	Assessor  string   `json:"assessor,omitempty"`
 	DeviceFor []string `json:"device_for"`
-	Demo      bool     `json:"demo,omitempty"`
 }
 
 // Result is what was found and advised for one limb, or for the person.
@@ -123,10 +123,11 @@ type Number struct {
 
 // Could is a result that completing the assessment could bring instead.
 type Could struct {
-	Status string `json:"status"`
-	Value  any    `json:"value"`
-	If     string `json:"if"`   // for people
-	When   []Cell `json:"when"` // the same as data: all of these together
+	Status    string `json:"status"`
+	Value     any    `json:"value"`
+	If        string `json:"if"`         // for people
+	When      []Cell `json:"when"`       // the same as data: all of these together
+	OtherWays bool   `json:"other_ways"` // other values bring it about too
 }
 
 // Cell is a part of a measure's range within which every rule behaves the same.
@@ -265,7 +266,7 @@ func (v Value) MarshalJSON() ([]byte, error) {
 	case nil, *types.Unknown:
 		return []byte("null"), nil
 	case *types.Err:
-		return json.Marshal(map[string]string{"failed": x.Error()})
+		return plainJSON(map[string]string{"failed": x.Error()})
 	case clinical.Quantity:
 		at, _ := x.In(x.Unit())
 		return json.Marshal(Measured{tidy(at), x.Unit().Code})
@@ -281,6 +282,15 @@ func (v Value) MarshalJSON() ([]byte, error) {
 	case types.Bool, types.String, types.Int, types.Uint:
 		return json.Marshal(x.Value())
 	default:
-		return json.Marshal(v.String())
+		return plainJSON(v.String())
 	}
+}
+
+// plainJSON writes < and > as they are.
+func plainJSON(x any) ([]byte, error) {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	err := e.Encode(x)
+	return bytes.TrimRight(b.Bytes(), "\n"), err
 }

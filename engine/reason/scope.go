@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	"github.com/google/cel-go/common/types"
+
+	"crus/engine/clinical"
 	"github.com/google/cel-go/common/types/ref"
 )
 
@@ -41,6 +43,10 @@ func (e *Engine) newScope(f *frame, person *scope) *scope {
 			v, step := x.prog.show(f)
 			if types.IsUnknown(v) {
 				v = e.layout.waitFor(x.prog.waits(step, nil))
+			}
+			if q, ok := v.(clinical.Quantity); ok { // shown in the unit that the author gave it
+				v = q.WithUnit(*x.Quantity)
+				step.Value = Value{v}
 			}
 			f.values[x.slot] = v
 			s.facts[i] = &Trace{Place: x.place, When: step, Cites: x.Cites}

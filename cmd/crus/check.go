@@ -80,10 +80,7 @@ func (a *app) checked(name string, today day) checkResult {
 		return checkResult{"ruleset", name, nil, nil, diags.Sorted()}
 	}
 	diags = append(diags, cases.Check(rs)...)
-	if rs.Overdue(today.or("")) {
-		diags = append(diags, source.Warnf(rs.Where, "overdue", "The review date %s has passed.", rs.ReviewBy).
-			Hinting("Review the ruleset and give it a new review_by; until then every report says that it is overdue."))
-	}
+	diags = append(diags, ruleset.Lint(rs, today.or(""))...)
 	return checkResult{"ruleset", name, rs, nil, diags.Sorted()}
 }
 

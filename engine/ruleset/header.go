@@ -31,7 +31,7 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 			switch {
 			case x.Type != "vocabulary":
 			case from.Known():
-				d = source.Errorf(from, "not_a_ruleset", "%s is a vocabulary, and only rulesets are built on.", x.Label0().Text).
+				d = source.Errorf(from, "builds_on", "%s is a vocabulary, and only rulesets are built on.", x.Label0().Text).
 					Hinting("Take it out; the vocabulary is named with vocabulary = \"...\".")
 			default:
 				d = source.Errorf(x.Where, "not_a_ruleset", "This folder is a vocabulary, not a ruleset.").Hinting("Name the folder of a ruleset.")

@@ -39,7 +39,7 @@ func (e *Engine) Advise(a *assess.Assessment, today time.Time) *Outcome {
 			waiting = e.layout.paths(p.waits(step, nil))
 		}
 	}
-	r := &run{e: e, a: a, completer: &completer{e: e, a: a}, person: person, matter: map[key]bool{}}
+	r := &run{e: e, a: a, outcome: o, completer: &completer{e: e, a: a}, person: person, matter: map[key]bool{}}
 	person.work(r.completer)
 	for _, side := range []assess.Side{assess.Left, assess.Right} {
 		for _, s := range a.DeviceFor {
@@ -74,9 +74,10 @@ type run struct {
 	e *Engine
 	a *assess.Assessment
 	*completer
-	person *scope
-	limbs  []*scope
-	matter map[key]bool // the missing measures that decide something
+	person  *scope
+	limbs   []*scope
+	outcome *Outcome     // what is done of it
+	matter  map[key]bool // the missing measures that decide something
 }
 
 // result gathers what one scope gives.

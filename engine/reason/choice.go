@@ -299,7 +299,7 @@ func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
 	case ruleset.Favour:
 		return "Favoured " + list(plain(a.Options), "and") + "."
 	case ruleset.Aim:
-		return "Aimed at " + unit + "."
+		return "Aimed at " + unit + r.moved(x, f.value, c, out) + "."
 	case ruleset.AtLeast, ruleset.AtMost:
 		if c.Numeric() {
 			return map[ruleset.Verb]string{ruleset.AtLeast: "Not below ", ruleset.AtMost: "Not above "}[a.Verb] + unit + "."
@@ -310,6 +310,23 @@ func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
 		return "Removed nothing."
 	}
 	return "Removed " + list(plain(gone), "and") + "."
+}
+
+// moved says where the limits moved an aim, if they did. A rule that runs for the person and advises
+// on the limbs can be moved differently on each; the choices there say it.
+func (r *run) moved(x *rule, aim float64, c *vocab.Choice, out *Result) string {
+	decided := out.Choices[c.Name]
+	if decided == nil && c.Of == vocab.Person {
+		decided = r.outcome.Person.Choices[c.Name]
+	}
+	if decided != nil {
+		for _, n := range decided.Numbers {
+			if n.Rule == x.Name && n.Verb == string(ruleset.Aim) && n.Value == aim && n.Moved != nil {
+				return ", which the limits move to " + measuredWords(*n.Moved, c.Unit)
+			}
+		}
+	}
+	return ""
 }
 
 func plain(options []string) []string {

@@ -111,6 +111,16 @@ func TestNumbersSay(t *testing.T) {
 	}
 }
 
+// Where limits move an aim, the trace says so.
+func TestMovedAimIsSaid(t *testing.T) {
+	o := advise(t, "p=true", rule("a", "limb.p", "height aim mm(20)", "height at_most mm(15)", "review aim weeks(60)", "angle aim deg(4)"))
+	var did []string
+	for _, e := range o.Limbs["left"].Rules["a"].Trace.Advises {
+		did = append(did, e.Did)
+	}
+	same(t, "did", strings.Join(did, " "), "Aimed at 20 mm, which the limits move to 15 mm. Not above 15 mm. Aimed at 60 weeks, which the limits move to 52 weeks. Aimed at 4°.")
+}
+
 // A formula that is not known leaves the choice as if the rule had said nothing yet, and provisional.
 func TestUnknownFormula(t *testing.T) {
 	for _, x := range []struct{ advice, given, want string }{

@@ -72,9 +72,10 @@ func newScope(part *Part, v *vocab.Vocabulary, facts map[string]*Fact, lost map[
 	for _, d := range clinical.Dimensions() {
 		s.types[d.CELType().String()] = d.CELType()
 	}
-	for _, t := range []*cel.Type{clinical.DateType(), cel.IntType, cel.UintType, cel.DoubleType, cel.StringType, cel.BoolType, cel.NullType, cel.BytesType} {
+	for _, t := range []*cel.Type{clinical.DateType(), cel.IntType, cel.UintType, cel.DoubleType, cel.StringType, cel.BoolType, cel.BytesType, cel.DynType} {
 		s.types[t.String()] = t
 	}
+	s.types["timestamp"], s.types["duration"] = cel.TimestampType, cel.DurationType // as messages call them
 	for _, sc := range v.Scales {
 		opts = append(opts, sc.EnvOptions()...)
 		s.types[sc.CELType().String()] = sc.CELType()

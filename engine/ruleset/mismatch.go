@@ -25,6 +25,9 @@ func (s *scope) mismatches(e *Expr, a *ast.AST, iss *cel.Issues) {
 	ast.PreOrderVisit(a.Expr(), ast.NewExprVisitor(func(x ast.Expr) { m.nodes[x.ID()] = x }))
 	nested := false
 	for _, err := range iss.Errors() {
+		if strings.Contains(err.Message, "!error!") { // follows from one that is said already
+			continue
+		}
 		inner := strings.Contains(err.Message, "comprehension exceeds nesting limit")
 		if !inner || !nested { // the inner ones are said with the outermost
 			s.fail(m.word(err.ExprID, err.Message))
@@ -172,8 +175,12 @@ func (m *mismatcher) lookup(a, list side) (message, hint string) {
 // function words a function that was given what it does not take.
 func (m *mismatcher) function(name string, sides []side) (message, hint string) {
 	var given []string
-	for _, s := range sides {
-		given = append(given, s.phrase())
+	for i, s := range sides {
+		if i < len(sides)-1 {
+			given = append(given, s.amid())
+		} else {
+			given = append(given, s.phrase())
+		}
 	}
 	if sc := m.vocab.Scale(name); sc != nil {
 		return "A grade of " + name + " is written as one quoted word.", "For example " + name + "('" + sc.Grades[len(sc.Grades)/2] + "')."
@@ -217,10 +224,12 @@ func upper(s string) string {
 func splitTypes(args string) []string {
 	args = strings.Replace(args, ".(", ", ", 1)
 	args = strings.TrimSuffix(strings.TrimPrefix(args, "("), ")")
-	if args == "" {
-		return nil
-	}
 	var out []string
+	add := func(name string) {
+		if name = strings.TrimSpace(name); name != "" {
+			out = append(out, name)
+		}
+	}
 	depth, from := 0, 0
 	for i, c := range args {
 		switch c {
@@ -230,10 +239,11 @@ func splitTypes(args string) []string {
 			depth--
 		case ',':
 			if depth == 0 {
-				out = append(out, strings.TrimSpace(args[from:i]))
+				add(args[from:i])
 				from = i + 1
 			}
 		}
 	}
-	return append(out, strings.TrimSuffix(strings.TrimSpace(args[from:]), ", "))
+	add(args[from:])
+	return out
 }

@@ -260,7 +260,10 @@ func bearer(root string) string {
 // nearest makes the hint for a path: the nearest names under the same root come first, then those
 // that have all its words, then any.
 func (s *scope) nearest(path, otherwise string) string {
-	root, name, _ := strings.Cut(path, ".")
+	root, name, ok := strings.Cut(path, ".")
+	if !ok {
+		root, name = "", path
+	}
 	var same []string
 	for _, p := range s.paths {
 		if rest, ok := strings.CutPrefix(p, root+"."); ok {
@@ -277,7 +280,22 @@ func (s *scope) nearest(path, otherwise string) string {
 		}
 		return "Did you mean " + source.Or(near) + "?"
 	}
-	return source.DidYouMean(path, s.paths, otherwise)
+	var names []string
+	full := map[string]string{}
+	for _, p := range s.paths {
+		other, rest, _ := strings.Cut(p, ".")
+		if _, twice := full[rest]; !twice && other != root {
+			full[rest] = p
+			names = append(names, rest)
+		}
+	}
+	for _, n := range source.Nearest(name, names) {
+		near = append(near, full[n])
+	}
+	if len(near) > 0 {
+		return "Did you mean " + source.Or(near) + "?"
+	}
+	return otherwise
 }
 
 // withWords gives at most three candidates that have every word of a name, as tone has a place in
@@ -301,6 +319,9 @@ func withWords(name string, candidates []string) []string {
 func (w *nameWalk) call(e ast.Expr, bound []string) {
 	c := e.AsCall()
 	name, where := c.FunctionName(), w.e.Where(e.ID())
+	if w.elsewhere(e, c, bound) {
+		return
+	}
 	if c.IsMemberFunction() {
 		if path, ok := dotted(c.Target()); ok && !contains(bound, path) {
 			if measureAt(w.vocab, path+"."+name) != nil || w.facts[path+"."+name] != nil {
@@ -309,6 +330,12 @@ func (w *nameWalk) call(e ast.Expr, bound []string) {
 			}
 		}
 		w.visit(c.Target(), bound)
+	}
+	switch name {
+	case "exists", "all", "exists_one", "filter", "map": // else it was a macro
+		w.fail(source.Errorf(where, "unknown_function", "%s(...) stands behind a list, and takes a name for its items and what is asked of each.", name).
+			Hinting("For example [deg(0), deg(5)].exists(x, limb.knee_extension < x)."))
+		return
 	}
 	if name == "recorded" {
 		w.fail(source.Errorf(where, "unknown_function", "recorded(...) takes the name of one measure.").Hinting("For example recorded(limb.knee_extension)."))
@@ -321,6 +348,19 @@ func (w *nameWalk) call(e ast.Expr, bound []string) {
 		return
 	}
 	w.fail(source.Errorf(where, "unknown_function", "There is no function %s.", name).Hinting("%s", w.functionLike(name)))
+}
+
+// elsewhere reports a call such as math.ceil(x) on a word that means nothing here.
+func (w *nameWalk) elsewhere(e ast.Expr, c ast.CallExpr, bound []string) bool {
+	if !c.IsMemberFunction() || c.Target().Kind() != ast.IdentKind {
+		return false
+	}
+	word := c.Target().AsIdent()
+	if isRoot(word) || contains(bound, word) || strings.HasPrefix(word, "recorded.") {
+		return false
+	}
+	w.fail(source.Errorf(w.e.Where(e.ID()), "unknown_function", "There is no function %s.%s.", word, c.FunctionName()).Hinting("%s", w.functionLike(c.FunctionName())))
+	return true
 }
 
 // functionLike makes the hint for a function that does not exist.

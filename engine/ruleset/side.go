@@ -130,6 +130,8 @@ func (m *mismatcher) wayOut(sign string, a, b side) string {
 	if d, ok := clinical.DimensionOf(m.types[a.typ]); ok {
 		_, other := clinical.DimensionOf(m.types[b.typ])
 		switch {
+		case b.typ == "string" && b.text != "" && !calculates:
+			return "A quantity is written without quotes, for example " + m.literal(a, d) + "(5)."
 		case b.number && sign != "*" && sign != "/":
 			return "Write its unit: " + m.literal(a, d) + "(" + b.text + ")."
 		case other && (sign == "+" || sign == "-"):

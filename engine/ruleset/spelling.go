@@ -109,6 +109,9 @@ func misspelt(tok, prev, next string) (message, hint string) {
 	}
 	if unicode.IsDigit([]rune(tok)[0]) {
 		number := strings.TrimRight(tok, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_")
+		if strings.HasSuffix(number, ".") {
+			return "A number does not end with a point.", "Write " + strings.TrimRight(number, ".") + "."
+		}
 		if literal(tok[len(number):]) {
 			return "A unit does not stand behind its number here.", "Write " + tok[len(number):] + "(" + number + ")."
 		}
@@ -158,6 +161,8 @@ func unjoined(tok, next string) (message, hint string) {
 	switch {
 	case joins && next == "":
 		return "Nothing stands behind this " + tok + ".", "Write what belongs there, or take it out."
+	case joins && next == "+":
+		return "A number is written without +.", "Take the + out."
 	case joins && joining(next) && next != "-" && next != "!":
 		return "Something is missing between " + tok + " and " + next + ".", "Write what belongs between the two, or take one out."
 	case joins || !operandEnd(tok) || !operandStart(next) || english(next) != "": // a word like and is said by itself

@@ -33,24 +33,21 @@ func (s *scope) spelling(t source.Text) bool {
 			Hinting("Write what must hold, for example limb.knee_extension < deg(0); a condition that always holds is true."))
 		return false
 	}
+	text := func(i int) string {
+		if i < 0 || i >= len(toks) {
+			return ""
+		}
+		return toks[i].text
+	}
 	for i, tok := range toks {
-		next, prev := token{}, token{}
-		if i+1 < len(toks) {
-			next = toks[i+1]
+		if message, hint := misspelt(tok.text, text(i-1), text(i+1)); message != "" {
+			s.fail(source.Errorf(place(tok.span), "syntax", "%s", message).Hinting("%s", hint))
+			return false
 		}
-		if i > 0 {
-			prev = toks[i-1]
-		}
-		message, hint := misspelt(tok.text, prev.text, next.text)
-		marked := tok.span
-		if message == "" {
-			message, hint = unjoined(tok.text, next.text)
-			if message != "" && next.text != "" {
-				marked.end = next.end
-			}
-		}
-		if message != "" {
-			s.fail(source.Errorf(place(marked), "syntax", "%s", message).Hinting("%s", hint))
+	}
+	for i, tok := range toks {
+		if message, hint := unjoined(tok.text, text(i+1)); message != "" {
+			s.fail(source.Errorf(place(span{tok.start, toks[min(i+1, len(toks)-1)].end}), "syntax", "%s", message).Hinting("%s", hint))
 			return false
 		}
 	}
@@ -165,7 +162,7 @@ func unjoined(tok, next string) (message, hint string) {
 		return "A number is written without +.", "Take the + out."
 	case joins && joining(next) && next != "-" && next != "!":
 		return "Something is missing between " + tok + " and " + next + ".", "Write what belongs between the two, or take one out."
-	case joins || !operandEnd(tok) || !operandStart(next) || english(next) != "": // a word like and is said by itself
+	case joins || !operandEnd(tok) || !operandStart(next):
 		return "", ""
 	case number(tok) && literal(next):
 		return "A unit does not stand behind its number here.", "Write " + next + "(" + tok + ")."

@@ -83,8 +83,11 @@ type run struct {
 // result gathers what one scope gives.
 func (r *run) result(s *scope, of vocab.Of) *Result {
 	limb := of == vocab.Limb
-	out := &Result{Choices: map[string]*Choice{}, Cautions: []*Caution{}, Findings: map[string]*bool{}, Quantities: map[string]*Measured{},
+	out := &Result{Choices: make(map[string]*Choice, len(r.e.rs.Vocabulary.Choices)), Cautions: []*Caution{}, Findings: map[string]*bool{}, Quantities: map[string]*Measured{},
 		Rules: map[string]*Rule{}, Missing: []*Missing{}, Traces: map[string]*Trace{}}
+	if limb {
+		out.Rules = make(map[string]*Rule, len(r.e.rules))
+	}
 	m := newMissing(r, s.side)
 	for _, c := range r.e.rs.Vocabulary.Choices {
 		if (c.Of == vocab.Limb) == limb {

@@ -164,6 +164,7 @@ func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 			best = weights[i]
 		}
 	}
+	out.Options = make([]Option, 0, len(c.Options))
 	for i, name := range c.Options {
 		o := Option{Option: name, By: []string{}}
 		var removed, favoured []string

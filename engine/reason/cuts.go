@@ -33,14 +33,15 @@ type cutter struct {
 	expr     *ruleset.Expr
 }
 
-func newCutter(v *vocab.Vocabulary) *cutter {
-	c := &cutter{uses: map[string]*usage{}, literals: map[string]clinical.Unit{}, vocab: v}
+// literals gives the functions that make a quantity of a number, with their units.
+func literals() map[string]clinical.Unit {
+	out := map[string]clinical.Unit{}
 	for _, u := range clinical.Units() {
 		if name := clinical.LiteralFor(u); name != "" {
-			c.literals[name] = u
+			out[name] = u
 		}
 	}
-	return c
+	return out
 }
 
 // take collects from one more expression.

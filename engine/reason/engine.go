@@ -15,6 +15,7 @@ import (
 	"slices"
 	"strings"
 
+	"crus/engine/clinical"
 	"crus/engine/ruleset"
 	"crus/engine/source"
 	"crus/engine/vocab"
@@ -25,6 +26,7 @@ type Engine struct {
 	rs       *ruleset.Ruleset
 	layout   *layout
 	uses     map[string]*usage          // of each measure
+	literals map[string]clinical.Unit   // functions that make a quantity of a number
 	applies  map[*ruleset.Part]*program // nil entries: always
 	facts    []*fact
 	rules    []*rule
@@ -85,7 +87,7 @@ type caution struct {
 func New(rs *ruleset.Ruleset) (*Engine, error) {
 	e := &Engine{rs: rs, applies: map[*ruleset.Part]*program{}, open: map[*vocab.Choice]*ruleset.Open{}}
 	e.layout = newLayout(rs)
-	e.uses = map[string]*usage{}
+	e.uses, e.literals = map[string]*usage{}, literals()
 	b := &builder{e: e, plans: map[*ruleset.Part]*planner{}}
 	for _, p := range rs.Parts {
 		e.applies[p] = b.program(p.Applies)

@@ -2,6 +2,7 @@ package reason
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/google/cel-go/cel"
@@ -10,6 +11,7 @@ import (
 
 	"crus/engine/assess"
 	"crus/engine/ruleset"
+	"crus/engine/source"
 	"crus/engine/vocab"
 )
 
@@ -50,7 +52,11 @@ func newLayout(rs *ruleset.Ruleset) *layout {
 		shared[path] = i
 		return i
 	}
+	used := usedPaths(rs)
 	measure := func(m *vocab.Measure, root string, other bool) {
+		if !used[root+"."+m.Name] {
+			return
+		}
 		if m.CELType() == nil {
 			r := add("recorded."+root+"."+m.Name, slot{measure: m, other: other}, types.False)
 			l.slots[r].recorded = r
@@ -92,6 +98,48 @@ func newLayout(rs *ruleset.Ruleset) *layout {
 	return l
 }
 
+// usedPaths gives the names of measures that conditions, formulas and texts read.
+func usedPaths(rs *ruleset.Ruleset) map[string]bool {
+	used := map[string]bool{}
+	expr := func(xs ...*ruleset.Expr) {
+		for _, x := range xs {
+			if x != nil {
+				for _, r := range x.Reads {
+					used[r.Path] = true
+				}
+			}
+		}
+	}
+	text := func(ts ...source.Text) {
+		for _, t := range ts {
+			for _, r := range t.Refs {
+				used[r.Name] = true
+			}
+		}
+	}
+	for _, p := range rs.Parts {
+		expr(p.Applies)
+	}
+	for _, f := range rs.Facts {
+		expr(f.Expr)
+		text(f.Because)
+	}
+	for _, r := range rs.Rules {
+		expr(r.When, r.Unless)
+		expr(formulas(r)...)
+		text(r.Because)
+	}
+	for _, c := range rs.Cautions {
+		expr(c.When)
+		text(c.Says, c.Act)
+	}
+	for _, o := range rs.Open {
+		text(o.Because)
+		text(o.Consider...)
+	}
+	return used
+}
+
 // frame holds every value that conditions can read for one limb, or for the person alone.
 type frame struct {
 	layout *layout
@@ -103,8 +151,7 @@ type frame struct {
 
 // newFrame lays out an assessment as one limb sees it.
 func newFrame(l *layout, a *assess.Assessment, side assess.Side, steps int) *frame {
-	f := &frame{layout: l, values: make([]ref.Val, len(l.blank)), texts: map[string]string{}, side: string(side), room: newRoom(steps)}
-	copy(f.values, l.blank)
+	f := &frame{layout: l, values: slices.Clone(l.blank), texts: map[string]string{}, side: string(side), room: newRoom(steps)}
 	f.record(a.Person, "person", false)
 	if side != "" {
 		f.record(a.Limb(side), "limb", false)
@@ -118,10 +165,10 @@ func (f *frame) record(entries map[string]*assess.Entry, root string, other bool
 		if e.Value == nil {
 			continue
 		}
-		if i, ok := f.layout.measure[slotKey{name, other, false}]; ok {
-			f.values[i] = e.Value
-		} else {
+		if e.Measure.Kind == vocab.Text {
 			f.texts[root+"."+name] = fmt.Sprint(e.Value.Value()) // as written
+		} else if i, ok := f.layout.measure[slotKey{name, other, false}]; ok {
+			f.values[i] = e.Value
 		}
 		if i, ok := f.layout.measure[slotKey{name, other, true}]; ok {
 			f.values[i] = types.True

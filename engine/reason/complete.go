@@ -43,7 +43,7 @@ type reading struct {
 
 // readings lists what some expressions read, each slot once and in order.
 func (e *Engine) readings(exprs ...*ruleset.Expr) []reading {
-	cuts := &cutter{uses: map[string]*usage{}, literals: e.literals, vocab: e.rs.Vocabulary}
+	cuts := &cutter{uses: map[string]*usage{}, vocab: e.rs.Vocabulary}
 	asks := map[int]bool{}
 	done := map[*ruleset.Fact]bool{}
 	var visit func(x *ruleset.Expr)

@@ -3,10 +3,8 @@ package reason
 import (
 	"github.com/google/cel-go/common/ast"
 	"github.com/google/cel-go/common/operators"
-	"github.com/google/cel-go/common/types"
 	"github.com/google/cel-go/common/types/ref"
 
-	"crus/engine/clinical"
 	"crus/engine/ruleset"
 	"crus/engine/vocab"
 )
@@ -27,21 +25,9 @@ func (u *usage) add(v *usage) {
 // cutter collects the usage of every measure over some expressions. A limb measure has one usage,
 // whether it is read of the limb or of the other one.
 type cutter struct {
-	uses     map[string]*usage // by measure name
-	literals map[string]clinical.Unit
-	vocab    *vocab.Vocabulary
-	expr     *ruleset.Expr
-}
-
-// literals gives the functions that make a quantity of a number, with their units.
-func literals() map[string]clinical.Unit {
-	out := map[string]clinical.Unit{}
-	for _, u := range clinical.Units() {
-		if name := clinical.LiteralFor(u); name != "" {
-			out[name] = u
-		}
-	}
-	return out
+	uses  map[string]*usage // by measure name
+	vocab *vocab.Vocabulary
+	expr  *ruleset.Expr
 }
 
 // take collects from one more expression.
@@ -94,7 +80,7 @@ func (c *cutter) visit(e ast.Expr) {
 				items := args[1].AsList().Elements()
 				plain := true
 				for _, item := range items {
-					v := c.value(item)
+					v := ruleset.Constant(c.vocab, item)
 					plain = plain && v != nil
 					if v != nil {
 						c.use(m.Name).cuts = append(c.use(m.Name).cuts, v)
@@ -134,65 +120,10 @@ func (c *cutter) compared(a, b ast.Expr) bool {
 	if m == nil && a.Kind() == ast.CallKind && a.AsCall().FunctionName() == "since" && len(a.AsCall().Args()) == 1 {
 		m = c.measure(a.AsCall().Args()[0])
 	}
-	v := c.value(b)
+	v := ruleset.Constant(c.vocab, b)
 	if m == nil || v == nil {
 		return false
 	}
 	c.use(m.Name).cuts = append(c.use(m.Name).cuts, v)
 	return true
-}
-
-// value gives the value of a plain constant: a word, a number, deg(5), muscle_power('3+'), or a
-// negative of one; nil for anything else.
-func (c *cutter) value(e ast.Expr) ref.Val {
-	switch e.Kind() {
-	case ast.LiteralKind:
-		return e.AsLiteral()
-	case ast.CallKind:
-		call := e.AsCall()
-		if len(call.Args()) != 1 || call.IsMemberFunction() {
-			return nil
-		}
-		v := c.value(call.Args()[0])
-		if v == nil {
-			return nil
-		}
-		if call.FunctionName() == operators.Negate {
-			switch n := v.(type) {
-			case types.Int:
-				return -n
-			case types.Double:
-				return -n
-			case clinical.Quantity:
-				at, _ := n.In(n.Unit())
-				if q, err := clinical.NewQuantity(-at, n.Unit()); err == nil {
-					return q
-				}
-			}
-			return nil
-		}
-		if s := c.vocab.Scale(call.FunctionName()); s != nil {
-			if label, ok := v.(types.String); ok {
-				if g, ok := s.Grade(string(label)); ok {
-					return g
-				}
-			}
-			return nil
-		}
-		if u, ok := c.literals[call.FunctionName()]; ok {
-			at := 0.0
-			switch n := v.(type) {
-			case types.Int:
-				at = float64(n)
-			case types.Double:
-				at = float64(n)
-			default:
-				return nil
-			}
-			if q, err := clinical.NewQuantity(at, u); err == nil {
-				return q
-			}
-		}
-	}
-	return nil
 }

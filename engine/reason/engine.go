@@ -15,7 +15,6 @@ import (
 	"slices"
 	"strings"
 
-	"crus/engine/clinical"
 	"crus/engine/ruleset"
 	"crus/engine/source"
 	"crus/engine/vocab"
@@ -26,7 +25,6 @@ type Engine struct {
 	rs       *ruleset.Ruleset
 	layout   *layout
 	uses     map[string]*usage          // of each measure
-	literals map[string]clinical.Unit   // functions that make a quantity of a number
 	applies  map[*ruleset.Part]*program // nil entries: always
 	facts    []*fact
 	rules    []*rule
@@ -34,7 +32,7 @@ type Engine struct {
 	open     map[*vocab.Choice]*ruleset.Open
 	down     []int // rules, each after those that override it
 	topics   map[*vocab.Choice]*topic
-	advices  int    // how many
+	formulas int    // how many are advised
 	steps    [2]int // of everything that runs for the person, and for a limb
 }
 
@@ -59,9 +57,9 @@ type rule struct {
 
 type advice struct {
 	*ruleset.Advice
-	index   int
 	rule    *rule
 	formula *program
+	index   int       // of the formula
 	reads   []reading // of the formula
 	removes uint64    // options
 	favours uint64
@@ -87,7 +85,7 @@ type caution struct {
 func New(rs *ruleset.Ruleset) (*Engine, error) {
 	e := &Engine{rs: rs, applies: map[*ruleset.Part]*program{}, open: map[*vocab.Choice]*ruleset.Open{}}
 	e.layout = newLayout(rs)
-	e.uses, e.literals = map[string]*usage{}, literals()
+	e.uses = map[string]*usage{}
 	b := &builder{e: e, plans: map[*ruleset.Part]*planner{}}
 	for _, p := range rs.Parts {
 		e.applies[p] = b.program(p.Applies)
@@ -102,9 +100,11 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 			x.applies = e.applies[r.Part]
 		}
 		for _, a := range r.Advise {
-			x.advise = append(x.advise, &advice{Advice: a, index: e.advices, rule: x, formula: b.program(a.Formula),
+			x.advise = append(x.advise, &advice{Advice: a, index: e.formulas, rule: x, formula: b.program(a.Formula),
 				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a)})
-			e.advices++
+			if a.Formula != nil {
+				e.formulas++
+			}
 		}
 		x.needs = e.needs(append(formulas(r), r.When, r.Unless, guard(r.Part))...)
 		x.reads = e.readings(r.When, r.Unless, guard(r.Part))

@@ -109,11 +109,12 @@ func (r *run) result(s *scope, of vocab.Of) *Result {
 		if x.Limb != limb {
 			continue
 		}
+		w := s.rules[i]
 		for j, a := range x.advise {
-			s.traces[i].Advises[j].Did = r.did(s, x, a, out)
+			w.trace.Advises[j].Did = r.did(s, x, a, out)
 		}
-		out.Rules[x.Name] = &Rule{State: s.state[i].String(), WaitsFor: orEmpty(s.waits[i]), SetAsideBy: orEmpty(s.aside[i]), Strength: string(x.Strength),
-			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: s.traces[i].Because, Trace: s.traces[i]}
+		out.Rules[x.Name] = &Rule{State: s.state[i].String(), WaitsFor: orEmpty(w.waits), SetAsideBy: orEmpty(w.aside), Strength: string(x.Strength),
+			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: w.trace.Because, Trace: w.trace}
 	}
 	for i, x := range r.e.cautions {
 		if x.Limb == limb {

@@ -78,7 +78,10 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 		could := make([]force, len(r.e.rules))
 		for _, i := range t.bears {
 			x := r.e.rules[i]
-			in := &instance{rule: x, own: s.own[i], table: s.tables[i]}
+			if s.rules[i] == nil { // no limb to run on
+				continue
+			}
+			in := &instance{rule: x, own: s.rules[i].own, table: s.rules[i].table}
 			own := in.own
 			if in.table != nil {
 				own = unknown
@@ -91,7 +94,7 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 			}
 			for _, a := range x.advise {
 				if a.Choice == c && (in.own != no || in.table != nil) {
-					in.forms = append(in.forms, s.forms[a.index])
+					in.forms = append(in.forms, s.form(a))
 				}
 			}
 			at[i] = len(q.instances)
@@ -105,12 +108,12 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 // undecided reports whether something that is missing bears on a choice.
 func (s *scope) undecided(t *topic) bool {
 	for _, i := range t.bears {
-		if s.tables[i] != nil {
+		if w := s.rules[i]; w != nil && w.table != nil {
 			return true
 		}
 	}
 	for _, a := range t.advice {
-		if s.forms[a.index].table != nil {
+		if s.form(a).table != nil {
 			return true
 		}
 	}
@@ -287,7 +290,7 @@ func (r *run) did(s *scope, x *rule, a *advice, out *Result) string {
 	if s.state[x.index] != fired {
 		return [...]string{didNotFire: "Nothing: the rule did not fire.", pending: "Nothing: the rule is pending.", setAside: "Nothing: the rule is set aside."}[s.state[x.index]]
 	}
-	f := s.forms[a.index]
+	f := s.form(a)
 	if !f.known {
 		return "Nothing yet: its number can't be worked out."
 	}

@@ -6,7 +6,6 @@ import (
 	"github.com/google/cel-go/common/types"
 
 	"crus/engine/clinical"
-	"github.com/google/cel-go/common/types/ref"
 )
 
 // scope is everything worked out for one limb, or for the person alone: facts, then each rule's
@@ -14,16 +13,21 @@ import (
 type scope struct {
 	*frame
 	e        *Engine
-	person   *scope  // nil where this is the person
-	own      []truth // by rule; of rules that run in this scope
-	state    []force
-	waits    [][]string
-	aside    [][]string
-	traces   []*Trace // by rule
-	forms    []form   // by advice
-	tables   []*table // by rule; nil where completing the assessment can't change its own truth
+	person   *scope // nil where this is the person
 	facts    []*Trace
+	rules    []*ruling // nil for a rule of the limbs where this is the person
+	state    []force   // of each rule
+	forms    []form    // of each formula that is advised
 	cautions []cautioned
+}
+
+// ruling is a rule as worked out.
+type ruling struct {
+	own   truth
+	waits []string
+	aside []string
+	trace *Trace
+	table *table // nil where completing the assessment can't change its own truth
 }
 
 // cautioned is a caution as worked out.
@@ -66,30 +70,35 @@ func (e *Engine) newScope(f *frame, person *scope) *scope {
 func (s *scope) runs(limb bool) bool { return limb == (s.person != nil) }
 
 // work works out the rules and cautions of a scope, and what completing the assessment could make
-// of the rules.
+// of the rules. A rule that runs for the person is the same for each limb: whatever overrides it
+// runs for the person too.
 func (s *scope) work(c *completer) {
-	n := len(s.e.rules)
-	s.own, s.state, s.waits, s.aside = make([]truth, n), make([]force, n), make([][]string, n), make([][]string, n)
-	s.tables = make([]*table, n)
-	s.traces, s.forms, s.cautions = make([]*Trace, n), make([]form, s.e.advices), make([]cautioned, len(s.e.cautions))
+	s.rules, s.state = make([]*ruling, len(s.e.rules)), make([]force, len(s.e.rules))
+	s.forms, s.cautions = make([]form, s.e.formulas), make([]cautioned, len(s.e.cautions))
 	for i, x := range s.e.rules {
 		switch {
 		case s.runs(x.Limb):
-			s.rule(i, x)
-			s.tables[i] = c.truths(s.frame, s.own[i], x.reads, x.needs, x.truth)
+			s.rules[i] = s.rule(x)
+			s.rules[i].table = c.truths(s.frame, s.rules[i].own, x.reads, x.needs, x.truth)
 			for _, a := range x.advise {
-				if f := &s.forms[a.index]; a.formula != nil {
-					f.table = c.numbers(s.frame, f.known, a)
+				if a.formula != nil {
+					s.forms[a.index].table = c.numbers(s.frame, s.forms[a.index].known, a)
 				}
 			}
 		case s.person != nil:
-			s.own[i], s.waits[i], s.traces[i], s.tables[i] = s.person.own[i], s.person.waits[i], s.person.traces[i], s.person.tables[i]
+			s.rules[i], s.state[i] = s.person.rules[i], s.person.state[i]
 			for _, a := range x.advise {
-				s.forms[a.index] = s.person.forms[a.index]
+				if a.formula != nil {
+					s.forms[a.index] = s.person.forms[a.index]
+				}
 			}
 		}
 	}
-	s.override()
+	for _, i := range s.e.down {
+		if x := s.e.rules[i]; s.runs(x.Limb) {
+			s.override(x, s.rules[i])
+		}
+	}
 	for i, x := range s.e.cautions {
 		if s.runs(x.Limb) {
 			s.caution(i, x)
@@ -106,61 +115,56 @@ func (s *scope) condition(p *program) (truth, *Step) {
 	return truthOf(v), step
 }
 
-func (s *scope) rule(i int, x *rule) {
+func (s *scope) rule(x *rule) *ruling {
 	t := &Trace{Place: x.place, Because: s.fill(x.Part, x.Because), Cites: x.Cites}
 	var applies, when, unless truth
 	applies, t.Applies = s.condition(x.applies)
 	when, t.When = s.condition(x.when)
 	unless, t.Unless = s.condition(x.unless)
-	s.own[i] = both(both(applies, when), not(unless, x.unless == nil))
-	if s.own[i] == unknown {
+	out := &ruling{own: both(both(applies, when), not(unless, x.unless == nil)), trace: t}
+	if out.own == unknown {
 		slots := x.applies.waits(t.Applies, nil)
 		slots = x.when.waits(t.When, slots)
-		s.waits[i] = s.layout.paths(x.unless.waits(t.Unless, slots))
+		out.waits = s.layout.paths(x.unless.waits(t.Unless, slots))
 	}
 	t.Advises = make([]Effect, len(x.advise))
 	for j, a := range x.advise {
 		t.Advises[j] = Effect{Choice: a.Choice.Name, Verb: string(a.Verb), Options: a.Options}
-		f := form{advice: a, known: true}
 		if a.formula != nil {
-			var v ref.Val
-			v, t.Advises[j].Formula = a.formula.show(s.frame)
-			f.value, f.known = number(v, a.Choice.Unit)
+			v, step := a.formula.show(s.frame)
+			t.Advises[j].Formula = step
+			at, known := number(v, a.Choice.Unit)
+			s.forms[a.index] = form{advice: a, value: at, known: known}
 		}
-		s.forms[a.index] = f
 	}
-	s.traces[i] = t
+	return out
 }
 
-// override settles which rules are in force. In the person's scope, rules that a limb's rule could
-// set aside are not there (they run per limb).
-func (s *scope) override() {
-	for _, i := range s.e.down {
-		x := s.e.rules[i]
-		if s.person == nil && x.Limb {
-			s.state[i] = didNotFire
-			continue
-		}
-		s.state[i] = overridden(s.own[i], x.overriders, s.state)
-		switch s.state[i] {
-		case setAside:
-			for _, o := range x.overriders {
-				if s.state[o] == fired {
-					s.aside[i] = append(s.aside[i], s.e.rules[o].Name)
-				}
-			}
-			s.waits[i] = nil
-		case pending:
-			for _, o := range x.overriders {
-				if s.state[o] == pending {
-					for _, w := range s.waits[o] {
-						if !slices.Contains(s.waits[i], w) {
-							s.waits[i] = append(s.waits[i][:len(s.waits[i]):len(s.waits[i])], w)
-						}
-					}
+// form gives an advice with its number, if it has one.
+func (s *scope) form(a *advice) form {
+	if a.formula == nil {
+		return form{advice: a, known: true}
+	}
+	return s.forms[a.index]
+}
+
+// override settles whether a rule is in force, once that is settled of those that override it.
+func (s *scope) override(x *rule, r *ruling) {
+	s.state[x.index] = overridden(r.own, x.overriders, s.state)
+	for _, o := range x.overriders {
+		switch {
+		case s.state[x.index] == setAside && s.state[o] == fired:
+			r.aside = append(r.aside, s.e.rules[o].Name)
+		case s.state[x.index] == pending && s.state[o] == pending:
+			for _, w := range s.rules[o].waits {
+				if !slices.Contains(r.waits, w) {
+					r.waits = append(slices.Clip(r.waits), w)
 				}
 			}
 		}
+	}
+	if s.state[x.index] == setAside {
+		r.waits = nil
 	}
 }
 
@@ -177,10 +181,11 @@ func (s *scope) caution(i int, x *caution) {
 }
 
 // effects lists what the rules in force say of a choice, in the order of the rules.
-func (s *scope) effects(t *topic) (out []effect) {
+func (s *scope) effects(t *topic) []effect {
+	out := make([]effect, 0, len(t.advice))
 	for _, a := range t.advice {
 		if s.state[a.rule.index] == fired {
-			if f := s.forms[a.index]; f.known {
+			if f := s.form(a); f.known {
 				out = append(out, effect{a, f.value})
 			}
 		}

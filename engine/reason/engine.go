@@ -63,6 +63,7 @@ type advice struct {
 	reads   []reading // of the formula
 	removes uint64    // options
 	favours uint64
+	does    string // the same in a sentence, where the rule fires; "" of a number
 }
 
 // topic is what a ruleset says of one choice.
@@ -102,6 +103,9 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 		for _, a := range r.Advise {
 			x.advise = append(x.advise, &advice{Advice: a, index: e.formulas, rule: x, formula: b.program(a.Formula),
 				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a)})
+			if a.Formula == nil {
+				x.advise[len(x.advise)-1].does = does(a)
+			}
 			if a.Formula != nil {
 				e.formulas++
 			}

@@ -144,7 +144,7 @@ func (e *Engine) room(limb bool) (n int) {
 	count := func(runs bool, ps ...*program) {
 		for _, p := range ps {
 			if runs && p != nil {
-				n += len(p.blank)
+				n += len(p.nodes)
 			}
 		}
 	}
@@ -271,16 +271,31 @@ func (f *frame) fill(part *ruleset.Part, t source.Text) string {
 		return strings.TrimSpace(t.S)
 	}
 	var b strings.Builder
+	b.Grow(len(t.S))
 	at := 0
 	for _, r := range t.Refs {
 		b.WriteString(t.S[at:r.Start])
 		at = r.End
 		if slot, ok := f.layout.names[part][r.Name]; ok {
-			b.WriteString(Value{f.values[slot]}.String())
+			b.WriteString(f.word(slot))
 		} else { // free text, which conditions can't read
 			b.WriteString(f.texts[r.Name])
 		}
 	}
 	b.WriteString(t.S[at:])
 	return strings.TrimSpace(b.String())
+}
+
+// word gives the value in a slot for people. What is recorded is written once for all texts.
+func (f *frame) word(slot int) string {
+	if f.layout.slots[slot].measure == nil { // a fact, which may not be worked out yet
+		return Value{f.values[slot]}.String()
+	}
+	if f.words == nil {
+		f.words = make([]string, len(f.values))
+	}
+	if f.words[slot] == "" {
+		f.words[slot] = Value{f.values[slot]}.String()
+	}
+	return f.words[slot]
 }

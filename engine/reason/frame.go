@@ -145,6 +145,7 @@ type frame struct {
 	layout *layout
 	values []ref.Val
 	texts  map[string]string // free texts, for ${names} only
+	words  []string          // what texts say of the values so far
 	side   string            // "left", "right", or "" for the person
 	room   *room             // for the steps that are shown
 }

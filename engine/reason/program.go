@@ -21,7 +21,6 @@ type program struct {
 	shown  interpreter.InterpretableV2 // writes the value of every sub-expression to its step
 	plain  interpreter.InterpretableV2
 	nodes  []*node // as the steps are laid out: the root, then level by level, so that siblings stand together
-	blank  []Step  // what is fixed of each step
 	layout *layout
 	names  map[string]int
 }
@@ -52,7 +51,6 @@ func newProgram(x *ruleset.Expr, l *layout, plan *planner) (*program, error) {
 		}
 		n.from = len(p.nodes)
 		p.nodes = append(p.nodes, n.kids...)
-		p.blank = append(p.blank, Step{Text: n.text, Place: n.place})
 	}
 	var err error
 	if p.plain, err = plan.plain(x); err != nil {
@@ -110,8 +108,7 @@ func (p *program) node(e ast.Expr) *node {
 			}
 		}))
 	}
-	n.text = oneLine(p.expr.Written(n.id))
-	n.place = p.expr.Where(n.id).String()
+	n.text, n.place = oneLine(p.expr.Written(n.id)), p.expr.Where(n.id).String()
 	return n
 }
 
@@ -155,10 +152,10 @@ func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
 
 // show works the program out and keeps every step.
 func (p *program) show(f *frame) (ref.Val, *Step) {
-	steps, links := f.room.take(len(p.blank))
-	copy(steps, p.blank)
+	steps, links := f.room.take(len(p.nodes))
 	value := execute(p.shown, &view{frame: f, names: p.names, steps: steps})
 	for i, n := range p.nodes {
+		steps[i].Text, steps[i].Place = n.text, n.place
 		if n.slot >= 0 {
 			steps[i].Value.V = f.values[n.slot]
 		}

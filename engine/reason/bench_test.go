@@ -163,7 +163,7 @@ func prepared(b *testing.B, missing int) (*reason.Engine, *assess.Assessment) {
 // BenchmarkAdvise carries the ruleset out with the full trace. BenchmarkBareCEL is what to hold it
 // against, which BenchmarkAdviseToBareCEL does in one go.
 func BenchmarkAdvise(b *testing.B) {
-	for _, missing := range []int{0, 10} {
+	for _, missing := range []int{0, 10, 40} {
 		b.Run(fmt.Sprintf("missing=%d", missing), func(b *testing.B) {
 			e, a := prepared(b, missing)
 			b.ReportAllocs()

@@ -15,7 +15,7 @@ func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 	if v.status == Conflict {
 		out.Conflict = conflictOptions(c, effects)
 	}
-	weights := weigh(c, effects)
+	weights := weigh(effects)
 	best := weight{}
 	for i := range c.Options {
 		if v.mask>>i&1 == 1 {

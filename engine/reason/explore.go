@@ -225,24 +225,13 @@ func (q *question) every(out *answers) {
 // possible. Steps of the golden ratio, without a common divisor with the number of completions, turn
 // every variable.
 func (q *question) some(out *answers, total *big.Int) {
-	one := big.NewInt(1)
-	step := new(big.Int).Mul(total, big.NewInt(618034))
-	step.Div(step, big.NewInt(1000000))
-	for new(big.Int).GCD(nil, nil, step, total).Cmp(one) != 0 {
-		step.Add(step, one)
-	}
-	sizes := make([]*big.Int, len(q.vars))
-	for i := range q.vars {
-		sizes[i] = big.NewInt(int64(len(q.classes[i])))
-	}
-	at, rest, digit := new(big.Int), new(big.Int), new(big.Int)
+	step := q.digits(stride(total))
+	at := make([]int, len(q.vars)) // the completion's number, in digits of the variables' classes
 	cell := make([]int, len(q.c.vars))
 	kinds := []verdict{q.base}
 	for range maxCompletions {
-		rest.Set(at)
-		for i := len(q.vars) - 1; i >= 0; i-- {
-			rest.QuoRem(rest, sizes[i], digit)
-			cell[q.vars[i]] = q.classes[i][digit.Int64()]
+		for i, v := range q.vars {
+			cell[v] = q.classes[i][at[i]]
 		}
 		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.same) {
 			kinds = append(kinds, v)
@@ -253,9 +242,35 @@ func (q *question) some(out *answers, total *big.Int) {
 			out.could = append(out.could, p)
 			out.provisional, out.matter = true, q.vars
 		}
-		at.Mod(at.Add(at, step), total)
+		carry := 0
+		for i := len(at) - 1; i >= 0; i-- {
+			sum := at[i] + step[i] + carry
+			at[i], carry = sum%len(q.classes[i]), sum/len(q.classes[i])
+		}
 	}
 	sortPossibilities(out.could)
+}
+
+// stride gives a number near total times the golden ratio that has no divisor in common with it.
+func stride(total *big.Int) *big.Int {
+	one := big.NewInt(1)
+	step := new(big.Int).Mul(total, big.NewInt(618034))
+	step.Div(step, big.NewInt(1000000))
+	for new(big.Int).GCD(nil, nil, step, total).Cmp(one) != 0 {
+		step.Add(step, one)
+	}
+	return step
+}
+
+// digits writes the number of a completion as a class of each variable.
+func (q *question) digits(n *big.Int) []int {
+	out := make([]int, len(q.vars))
+	rest, digit := new(big.Int).Set(n), new(big.Int)
+	for i := len(q.vars) - 1; i >= 0; i-- {
+		rest.QuoRem(rest, big.NewInt(int64(len(q.classes[i]))), digit)
+		out[i] = int(digit.Int64())
+	}
+	return out
 }
 
 // may reports whether the result could change if every undecided rule were free to hold or not: an

@@ -29,12 +29,18 @@ func (q *question) grid() *grid {
 		s *= g.size[i]
 	}
 	g.of = make([]int, n)
-	cell := make([]int, len(q.c.vars))
+	cell, at := make([]int, len(q.c.vars)), make([]int, len(q.vars))
 	for e := range g.of {
 		for i, v := range q.vars {
-			cell[v] = q.classes[i][e/g.stride[i]%g.size[i]]
+			cell[v] = q.classes[i][at[i]]
 		}
 		g.of[e] = g.kind(q.answer(cell))
+		for i := len(at) - 1; i >= 0; i-- {
+			if at[i]++; at[i] < g.size[i] {
+				break
+			}
+			at[i] = 0
+		}
 	}
 	return g
 }

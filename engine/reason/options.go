@@ -90,8 +90,7 @@ func (w weight) less(x weight) bool {
 }
 
 // weigh counts, for each option, the rules that favour it.
-func weigh(c *vocab.Choice, effects []effect) []weight {
-	out := make([]weight, len(c.Options))
+func weigh(effects []effect) (out [64]weight) {
 	for _, f := range effects {
 		for m := f.favours; m != 0; m &= m - 1 {
 			i := bits.TrailingZeros64(m)
@@ -114,7 +113,7 @@ func (e *Engine) decideOptions(c *vocab.Choice, effects []effect) verdict {
 	for _, f := range effects {
 		removed |= f.removes
 	}
-	weights := weigh(c, effects)
+	weights := weigh(effects)
 	best, level := weight{-1, -1}, uint64(0)
 	for i := range c.Options {
 		if removed>>i&1 == 1 {

@@ -5,9 +5,11 @@
 //	e, err := reason.New(rs)
 //	outcome := e.Advise(assessment, today)
 //
-// The order of work is that of the files: frame (what can be read), program (one condition and its
-// trace), states (which rules are in force), options and numbers (what they make of a choice),
-// cells and explore (what completing the assessment could change), advise (the outcome).
+// The files, in the order of the work: engine (a ruleset made ready), plan and program (one condition,
+// with cel-go, and its trace), frame (what conditions read), scope and states (facts, and which rules
+// are in force), choice, options and numbers (what these make of a choice), explain (why, in words);
+// cuts, cells, complete, grid and explore (what completing the assessment could change), missing (which
+// measures decide); advise (the outcome).
 package reason
 
 import (

@@ -139,7 +139,11 @@ func (c *checker) line(name string) (string, source.Range, bool) {
 	s := strings.TrimSpace(f.Value.Text.S)
 	switch {
 	case s == "":
-		c.fail(source.Errorf(where, "missing", "%s is empty.", name).Hinting("Write it between the quotes, or leave the field out if it is not needed."))
+		hint := "Write it between the quotes."
+		if name == "date" || name == "assessor" {
+			hint = "Write it between the quotes, or leave the field out."
+		}
+		c.fail(source.Errorf(where, "missing", "%s is empty.", name).Hinting("%s", hint))
 		return "", where, false
 	case strings.ContainsFunc(s, unicode.IsControl):
 		c.fail(source.Errorf(where, "not_text", "%s has a line end or another control character in it.", name).Hinting("Write it on one line."))

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"github.com/hashicorp/hcl/v2"
@@ -78,21 +79,37 @@ func fromHCL(f *File, diags hcl.Diagnostics) Diagnostic {
 		if d.Subject != nil {
 			where = Range{f, d.Subject.Start.Byte, d.Subject.End.Byte}
 		}
-		message, hint := plainHCL(d)
+		message, hint := plainHCL(d, bytes.TrimRight(f.Src[:where.Start], " \t"))
 		return Errorf(where, "syntax", "%s", message).Hinting("%s", hint)
 	}
 	return Errorf(Range{f, 0, 0}, "syntax", "The file could not be read.")
 }
 
-// plainHCL rewords the parser's commonest errors for a reader who does not know HCL.
-func plainHCL(d *hcl.Diagnostic) (message, hint string) {
+// plainHCL rewords the parser's errors for a reader who does not know HCL; before is what stands before
+// the place.
+func plainHCL(d *hcl.Diagnostic, before []byte) (message, hint string) {
 	switch d.Summary {
 	case "Unterminated template string":
 		return "A quoted text is not closed.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
 	case "Missing newline after argument":
+		if n := len(before); n > 0 && strings.IndexByte(digits, before[n-1]) >= 0 {
+			return "Something stands behind the number.", `A value with its unit, a grade and a word stand in quotes: "25 cm", "2-", "none".`
+		}
 		return "Something stands behind the value on this line.", `One name = value a line. A quote inside a quoted text is written \"; in a condition use single quotes: limb.malleolar_skin == 'broken'.`
+	case "Unexpected comma after argument":
+		return "A comma stands behind the value.", "Take it out; in a number the decimal sign is a point: 25.5"
 	case "Invalid single-argument block definition":
-		return "A block that begins with a value on its first line must end on that line.", "Begin a new line behind the {."
+		return "A block on one line holds one name = value, and its } stands on that line.", "Begin a new line behind the {, behind each value, and before the }."
+	case "Missing newline after block definition":
+		return "Something stands behind the } of a block.", "What comes next begins on a new line, and nothing stands between the two."
+	case "Missing attribute separator":
+		return "A comma is missing between two fields of a group.", `For example: { shell_side = "anterior", closure = "strap" }`
+	case "Missing key/value separator":
+		return "A = is missing between the name of a field and its value.", `For example: { shell_side = "anterior" }`
+	case "Invalid number literal":
+		return "This is not a number.", `A number is written 25 or 25.5; anything else stands in quotes.`
+	case "Invalid expression", "Missing expression", "Missing attribute value":
+		return "A value is expected here.", `It can be a text in quotes, a number that begins with a digit, true, false, or a list such as ["first", "second"].`
 	case "Invalid escape sequence":
 		return "A backslash stands before a character that it does not go with.", `Write \\ for a backslash, or put the text between <<-EOT and EOT, where backslashes are plain.`
 	case "Attribute redefined":
@@ -106,14 +123,7 @@ func plainHCL(d *hcl.Diagnostic) (message, hint string) {
 	case "Unclosed tuple", "Missing item separator":
 		return "A list is not closed, or a comma is missing between its items.", `For example: ["first", "second"]`
 	}
-	return fmt.Sprintf("%s.", trimDot(d.Summary)), d.Detail
-}
-
-func trimDot(s string) string {
-	for len(s) > 0 && s[len(s)-1] == '.' {
-		s = s[:len(s)-1]
-	}
-	return s
+	return "The file can't be read from here on.", `Every line is name = value, or begins a block with its kind, its name in quotes and {, or ends one with }.`
 }
 
 type hclReader struct {
@@ -195,6 +205,12 @@ func (r *hclReader) value(e hclsyntax.Expression) (Value, bool) {
 	case *hclsyntax.ObjectConsExpr:
 		return r.object(e, v)
 	case *hclsyntax.ScopeTraversalExpr:
+		switch word := v.Where.Text(); word {
+		case "yes", "Yes":
+			return r.fail(e, "Yes is not written like this.", `For yes or no write true; a word from a list stands in quotes: "yes"`)
+		case "no", "No":
+			return r.fail(e, "No is not written like this.", `For yes or no write false; a word from a list stands in quotes: "no"`)
+		}
 		return r.fail(e, fmt.Sprintf("The value %s is not in quotes.", v.Where.Text()), fmt.Sprintf("Write %q.", v.Where.Text()))
 	}
 	return r.fail(e, "A value is expected here: a text in quotes, a number, true or false, or a list.", "Conditions and formulas are texts in quotes too.")

@@ -2,12 +2,15 @@ package source
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/hashicorp/hcl/v2/hclsyntax"
 )
 
 // maxNesting is how deep braces, brackets and parentheses may stand inside each other.
 const maxNesting = 40
+
+const digits = "0123456789"
 
 // scan looks at the tokens before they are parsed. A file here holds values only, so operators,
 // function calls and the like are refused at once; with that the parser, which calls itself for
@@ -146,9 +149,20 @@ func notAName(where Range) *Diagnostic {
 		"For example ${limb.plantarflexor_tone}. Write $${ for the two characters themselves.")
 }
 
+// expression words a sign with which HCL would calculate something.
 func expression(where Range) *Diagnostic {
-	return problem(where, "expression", fmt.Sprintf("%q does not belong here: a file holds plain values, one name = value a line.", where.Text()),
-		`A condition or formula is a text in quotes: when = "limb.knee_extension < deg(0)". A note begins with #.`)
+	src := where.File.Src
+	near := func(at int, chars string) bool {
+		return 0 <= at && at < len(src) && strings.IndexByte(chars, src[at]) >= 0
+	}
+	hint := `A condition or formula is a text in quotes: when = "limb.knee_extension < deg(0)". A note begins with #.`
+	switch sign := where.Text(); {
+	case (sign == "+" || sign == "-") && (near(where.Start-1, digits) || near(where.End, digits)):
+		hint = `A grade stands in quotes: "3+", "+2".`
+	case sign == "(" && near(where.End, digits+"-"):
+		hint = `A value with its unit is a text: "5 deg".`
+	}
+	return problem(where, "expression", fmt.Sprintf("%q does not belong here: a file holds plain values, one name = value a line.", where.Text()), hint)
 }
 
 // character words a character that has no meaning outside of quotes.

@@ -67,6 +67,9 @@ program or stands in a --library folder.`,
 			c.Short = "Write the script that completes commands in your shell"
 			c.Long = "Writes the script with which your shell completes commands, options and the\nnames of rulesets. The help of each shell's command says where it goes."
 			c.Args, c.RunE = unknownCommand, root.RunE
+			for _, shell := range c.Commands() {
+				shell.Short = "Write the script for " + shell.Name()
+			}
 		}
 	}
 	root.Flags().BoolP("help", "h", false, "show this help")

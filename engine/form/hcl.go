@@ -19,7 +19,11 @@ const hclWidth = 96
 // measure.
 func (f *Form) HCL() []byte {
 	w := &hclWriter{form: f, explained: map[*vocab.Measure]bool{}}
-	w.note("", fmt.Sprintf("%s: a blank assessment with %d measures of %s %s.", f.Title(), f.Count(), f.Vocabulary.Name, f.Vocabulary.Version))
+	measures := "measures"
+	if f.Count() == 1 {
+		measures = "measure"
+	}
+	w.note("", fmt.Sprintf("%s: a blank assessment with %d %s of %s %s.", f.Title(), f.Count(), measures, f.Vocabulary.Name, f.Vocabulary.Version))
 	w.note("", "Write a value behind its equal sign, and take away the # before the line. A line that keeps its # is not recorded.")
 	w.note("", `A bare number is in the unit that is shown; one in another unit says so: "86.5 cm"`)
 	w.note("", `What could not be taken says why: { not_recorded = "pain on movement" }`)

@@ -138,6 +138,17 @@ measure "toe_flexor_power" {
   how         = "Supine, ankle held; curl the toes; resistance under the last phalanges."
 }
 
+measure "toe_extensor_power" {
+  of          = "limb"
+  label       = "Power, long extensor of the lesser toes"
+  scale       = "muscle_power"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published; between two raters allow a whole grade, that is three steps"
+  cites       = ["mrc_1976", "muscle_test_agreement", "muscle_test_thirds"]
+  how         = "Supine, ankle held; extend the lesser toes; resistance on top of the first phalanges."
+}
+
 measure "ankle_selective_control" {
   of          = "limb"
   label       = "Selective control of the ankle"

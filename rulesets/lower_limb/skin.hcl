@@ -92,6 +92,16 @@ measure "plantar_forefoot_skin" {
   how         = "Second to fourth metatarsal heads."
 }
 
+measure "plantar_midfoot_skin" {
+  of          = "limb"
+  label       = "Skin, underside of the midfoot"
+  one_of      = ["intact", "fragile", "red_after_pressure", "broken"]
+  taken       = "lying"
+  error_basis = "a judgement by eye; none is published that we know of"
+  cites       = ["redness_leaflet"]
+  how         = "Under the arch, where an arch support or a medial foot shell bears; in a collapsed foot the lowest point."
+}
+
 measure "toe_skin" {
   of          = "limb"
   label       = "Skin, toes"

@@ -1,7 +1,8 @@
 # Tone, lying, before the joints are stretched for range. The slow angle R2 of the Tardieu scale is the passive
 # range taken slowly, so it is recorded once, under range: gastrocnemius = ankle_dorsiflexion_knee_extended,
-# soleus = ankle_dorsiflexion_knee_flexed, hamstrings = popliteal_angle, rectus femoris = prone_knee_flexion.
-# Here stand the fast angle R1 and the quality of the reaction.
+# soleus = ankle_dorsiflexion_knee_flexed, hamstrings = popliteal_angle, rectus femoris = prone_knee_flexion,
+# hip adductors = hip_abduction, invertors = hindfoot_eversion. Here stand the fast angle R1 and the quality of the
+# reaction. The other groups are not stretched fast; common practice, no source.
 
 # Modified Ashworth, one movement through the range in about one second. 0 no increase; 1 catch and release, or slight
 # resistance at the end; 1+ catch, then slight resistance through less than half of the rest; 2 marked through most
@@ -178,6 +179,30 @@ measure "rectus_fast_angle" {
   how         = "Prone, pelvis held flat; bend the knee as fast as possible; knee flexion at the catch, straight is 0."
 }
 
+measure "hip_adductor_fast_angle" {
+  of          = "limb"
+  label       = "Fast angle (R1), hip adductors"
+  unit        = "deg"
+  plausible   = [-40, 80]
+  taken       = "lying"
+  error       = 10
+  error_basis = "our default of 10 deg, under which a difference between slow and fast is not resolved; published mean absolute differences reach 10.7 deg and no standard error is published"
+  cites       = ["tardieu_angles", "tardieu_end_angles"]
+  how         = "Supine, knee straight, pelvis held; carry the leg outwards as fast as possible; hip abduction at the catch, negative short of the midline. No catch: leave it out."
+}
+
+measure "invertor_fast_angle" {
+  of          = "limb"
+  label       = "Fast angle (R1), invertors"
+  unit        = "deg"
+  plausible   = [-60, 50]
+  taken       = "lying"
+  error       = 10
+  error_basis = "our default of 10 deg, under which a difference between slow and fast is not resolved; published mean absolute differences reach 10.7 deg and no standard error is published"
+  cites       = ["tardieu_angles", "tardieu_end_angles"]
+  how         = "Supine or prone, ankle in its resting position; evert the heel as fast as possible; heel against the line of the shank at the catch, everted positive. No catch: leave it out."
+}
+
 measure "gastrocnemius_tardieu_quality" {
   of          = "limb"
   label       = "Tardieu quality, plantarflexors, knee extended"
@@ -214,6 +239,28 @@ measure "hamstring_tardieu_quality" {
 measure "rectus_tardieu_quality" {
   of          = "limb"
   label       = "Tardieu quality, rectus femoris"
+  scale       = "tardieu_quality"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published"
+  cites       = ["barnes_2008", "patrick_2006"]
+  how         = "On the same fast stretch as the fast angle. 0 no resistance, 1 slight without a catch, 2 catch and release, 3 clonus under 10 seconds, 4 clonus over 10 seconds, 5 joint will not move."
+}
+
+measure "hip_adductor_tardieu_quality" {
+  of          = "limb"
+  label       = "Tardieu quality, hip adductors"
+  scale       = "tardieu_quality"
+  taken       = "lying"
+  error       = 1
+  error_basis = "our default of one grade; no standard error is published"
+  cites       = ["barnes_2008", "patrick_2006"]
+  how         = "On the same fast stretch as the fast angle. 0 no resistance, 1 slight without a catch, 2 catch and release, 3 clonus under 10 seconds, 4 clonus over 10 seconds, 5 joint will not move."
+}
+
+measure "invertor_tardieu_quality" {
+  of          = "limb"
+  label       = "Tardieu quality, invertors"
   scale       = "tardieu_quality"
   taken       = "lying"
   error       = 1

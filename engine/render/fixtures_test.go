@@ -141,14 +141,14 @@ func leftLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 			{Rule: "cast_in_reached_position", Verb: "aim", Value: -5, Strength: "strong", State: "decides"},
 			{Rule: "low_trimline_for_comfort", Verb: "aim", Value: 0, Strength: "conditional", State: reason.Outweighed, Moved: ptr(-5.0)}}}
 	r.Choices["cast_block_height"] = &reason.Choice{Status: reason.IsOpen, Unit: "mm", Provisional: true, Interval: &[2]float64{10, 30}, Range: &[2]float64{16, 22},
-		CouldBecome: []reason.Could{{Status: reason.Settled, Value: 22.0, If: "Heel down in standing is no"}, {Status: reason.IsOpen, Value: [2]float64{10, 30}, If: "Heel down in standing is yes"}},
+		CouldBecome: []reason.Could{{Status: reason.Settled, Value: 22.0, If: "Heel down in standing is no", When: heelDown("no")}, {Status: reason.IsOpen, Value: [2]float64{10, 30}, If: "Heel down in standing is yes", When: heelDown("yes")}},
 		Explored:    &reason.Explored{Tried: 65536, Of: "1220703125", Complete: false},
 		Numbers:     []reason.Number{{Rule: "a_aim", Verb: "aim", Value: 16, Strength: "strong", State: "decides"}, {Rule: "b_aim", Verb: "aim", Value: 22, Strength: "strong", State: "decides"}}}
 	r.Choices["strut_stiffness"] = &reason.Choice{Status: reason.IsOpen, Unit: "N.m/deg", Interval: &[2]float64{3.1, 4.4}}
 	r.Choices["strut_place"] = toClinician()
 	r.Choices["foot_plate_length"] = &reason.Choice{Status: reason.Default, Value: "full_length"}
 	r.Choices["shell_side"] = &reason.Choice{Status: reason.Settled, Value: "anterior", Provisional: true,
-		CouldBecome: []reason.Could{{Status: reason.Settled, Value: "posterior", If: "Heel down in standing is no"}}}
+		CouldBecome: []reason.Could{{Status: reason.Settled, Value: "posterior", If: "Heel down in standing is no", When: heelDown("no")}}}
 	r.Choices["closure"] = &reason.Choice{Status: reason.IsOpen, Among: []string{"wide_padded_strap", "anterior_shell"}, Options: []reason.Option{
 		{Option: "strap", State: reason.Removed, By: []string{"skin.wide_strap"}, Why: "Removed by skin.wide_strap."},
 		{Option: "wide_padded_strap", State: reason.Level, Why: "Level with the others: favoured by low_trimline_for_comfort (1 conditional)."},
@@ -161,7 +161,7 @@ func leftLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 
 	r.Cautions = []*reason.Caution{
 		{Name: "skin.insensate_under_shell", Level: "contraindication", State: reason.Pending, Provisional: true, Says: "The person cannot feel a shell that rubs.", Act: "Test sensation before casting.", Basis: "published", Cites: []string{"author_2003"}, WaitsFor: []string{"limb.heel_down"},
-			CouldBecome: []reason.Could{{Status: reason.Fired, If: "Heel down in standing is no"}, {Status: reason.DidNotFire, If: "Heel down in standing is yes"}},
+			CouldBecome: []reason.Could{{Status: reason.Fired, If: "Heel down in standing is no", When: heelDown("no")}, {Status: reason.DidNotFire, If: "Heel down in standing is yes", When: heelDown("yes")}},
 			Trace:       &reason.Trace{Place: "skin.hcl:30:1", When: step("limb.heel_down", unknown())}},
 		{Name: "strong_tone", Level: "precaution", State: reason.Fired, Says: "Strong tone loads the heel and the dorsum of the foot.", Act: "Check both for redness after the first hour.", Basis: "from_memory",
 			Trace: &reason.Trace{Place: "rules.hcl:80:1", When: step("finding.marked_tone", types.True)}},
@@ -195,7 +195,7 @@ func rightLimb(t testing.TB, v *vocab.Vocabulary) *reason.Result {
 		{Option: "refer_wound_care", State: reason.Picked, Why: "The only one that the limits leave."}}}
 	r.Choices["cast_ankle_angle"] = &reason.Choice{Status: reason.Conflict, Unit: "deg", Conflict: []string{"wound_first"},
 		Numbers: []reason.Number{{Rule: "wound_first", Verb: "at_least", Value: 5, Strength: "strong", State: "limit"}, {Rule: "wound_first", Verb: "at_most", Value: 0, Strength: "strong", State: "limit"}}}
-	r.Choices["closure"] = &reason.Choice{Status: reason.Unanswered, Provisional: true, CouldBecome: []reason.Could{{Status: reason.Settled, Value: "strap", If: "Heel down in standing is yes"}}}
+	r.Choices["closure"] = &reason.Choice{Status: reason.Unanswered, Provisional: true, CouldBecome: []reason.Could{{Status: reason.Settled, Value: "strap", If: "Heel down in standing is yes", When: heelDown("yes")}}}
 	r.Choices["padding"] = &reason.Choice{Status: reason.Unanswered}
 	r.Choices["strut_place"], r.Choices["foot_plate_length"] = toClinician(), &reason.Choice{Status: reason.Unanswered}
 	r.Cautions = []*reason.Caution{
@@ -248,3 +248,6 @@ func outcomes(t testing.TB, v *vocab.Vocabulary) map[string]*reason.Outcome {
 		"may_not_apply":  perhaps(t, v),
 	}
 }
+
+// heelDown is the condition that the heel's contact in standing is so.
+func heelDown(is string) []reason.Cell { return []reason.Cell{{Measure: "limb.heel_down", Is: is}} }

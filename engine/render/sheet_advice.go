@@ -237,7 +237,7 @@ func (d *drawer) provisional(waits []string, could []reason.Could, x *reason.Exp
 	shown := 0
 	for _, c := range could {
 		if d.full || shown < maxBecomes && len(c.When) <= maxWhen {
-			out = append(out, note{Lead: "becomes", Text: word(c) + " if " + d.read(c.If)})
+			out = append(out, note{Lead: "becomes", Text: word(c) + " " + d.under(c)})
 			shown++
 		}
 	}
@@ -248,6 +248,14 @@ func (d *drawer) provisional(waits []string, could []reason.Could, x *reason.Exp
 		out = append(out, note{Lead: "not exhaustive:", Text: triedWords(x)})
 	}
 	return out
+}
+
+// under says under which values a result becomes another one.
+func (d *drawer) under(c reason.Could) string {
+	if len(c.When) == 0 {
+		return d.read(c.If) // whatever they are
+	}
+	return "if " + d.read(c.If)
 }
 
 // triedWords says how far the completions of the missing values were tried.

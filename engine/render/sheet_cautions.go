@@ -80,7 +80,7 @@ func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 	x.When = "waits for " + d.some(waits, maxWaits)
 	for _, y := range c.CouldBecome {
 		if y.Status == reason.Fired && len(y.When) <= maxWhen {
-			x.When = "in force if " + d.read(y.If)
+			x.When = "in force " + d.under(y)
 		}
 	}
 	x.Notes = d.provisional(waits, c.CouldBecome, c.Explored, func(y reason.Could) string {

@@ -328,3 +328,14 @@ func TestJSON(t *testing.T) {
 type failing struct{}
 
 func (failing) Write([]byte) (int, error) { return 0, fmt.Errorf("the disk is full") }
+
+// A result that becomes another one under every value says so without an "if".
+func TestWhateverIsMissing(t *testing.T) {
+	v := small(t)
+	o := everyStatus(t, v)
+	c := o.Limbs["right"].Choices["closure"]
+	c.Provisional, c.CouldBecome = true, []reason.Could{{Status: reason.Settled, Value: "strap", If: "whatever the missing values are"}}
+	if got := text(t, o, v, Plain, false); !strings.Contains(got, "becomes strap whatever the missing values are") {
+		t.Errorf("whatever is missing:\n%s", got)
+	}
+}

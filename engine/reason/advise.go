@@ -148,9 +148,10 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 			return cautionVerdict(in.table.truthAt(cell))
 		}
 		found := q.explore(s.side)
-		if w.truth == unknown {
-			if w.truth, found = settledCaution(w.truth, found); w.truth != unknown {
-				c.WaitsFor = []string{}
+		if a := found.agreed; a != nil && a.status != Pending { // it stands, although data are missing
+			w.truth, c.WaitsFor = no, []string{}
+			if a.status == Fired {
+				w.truth = yes
 			}
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
@@ -172,21 +173,6 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 
 func cautionVerdict(t truth) verdict {
 	return verdict{status: [...]string{no: DidNotFire, unknown: Pending, yes: Fired}[t]}
-}
-
-// settledCaution sees whether every completion of an unknown caution comes out alike: then it
-// stands although data are missing.
-func settledCaution(t truth, found answers) (truth, answers) {
-	if len(found.could) != 1 || found.explored == nil || !found.explored.Complete || len(found.could[0].when) != 0 {
-		return t, found
-	}
-	switch found.could[0].status {
-	case Fired:
-		return yes, answers{}
-	case DidNotFire:
-		return no, answers{}
-	}
-	return t, found
 }
 
 func sortCautions(cs []*Caution) {

@@ -27,7 +27,13 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 	}
 	effects := pooled(scopes, r.e.topics[c])
 	v := r.e.decideChoice(c, effects)
-	out := &Choice{Status: v.status, Value: value(c, v)}
+	var found answers
+	if q := r.question(scopes, c, v); q != nil {
+		if found = q.explore(s.side); found.agreed != nil { // it stands, although data are missing
+			v, effects = found.agreed.verdict, found.agreed.effects
+		}
+	}
+	out := &Choice{Status: v.status, Value: value(c, v), Provisional: found.provisional, Explored: found.explored, Whatever: found.agreed != nil}
 	if c.Numeric() {
 		r.numbers(c, v, effects, out)
 	} else {
@@ -39,12 +45,8 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 			out.Consider = append(out.Consider, s.fill(o.Part, t))
 		}
 	}
-	if q := r.question(scopes, c, v); q != nil {
-		found := q.explore(s.side)
-		out.Provisional, out.Explored = found.provisional, found.explored
-		out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
-		m.note(c.Name, 1, found)
-	}
+	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
+	m.note(c.Name, 1, found)
 	return out
 }
 
@@ -99,7 +101,7 @@ func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question
 			q.instances = append(q.instances, in)
 		}
 	}
-	q.answer = q.decide(c)
+	q.decide(c)
 	return q
 }
 

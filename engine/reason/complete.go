@@ -146,6 +146,7 @@ type table struct {
 	value   []float64 // of a formula, in its choice's unit
 	known   []bool    // of a formula
 	whole   bool      // false: there were too many completions to try, and nothing above is filled
+	asks    bool      // it is asked whether one of them is recorded
 }
 
 // table makes room for the completions of what is missing.
@@ -234,6 +235,7 @@ func (c *completer) truths(f *frame, own truth, reads []reading, needs []int, wo
 		return nil
 	}
 	t := c.table(f, lacks)
+	t.asks = asks
 	if t.whole {
 		c.each(t, f, lacks, needs, func(g *frame) { t.truth = append(t.truth, work(g)) })
 	}
@@ -247,6 +249,7 @@ func (c *completer) numbers(f *frame, known bool, a *advice) *table {
 		return nil
 	}
 	t := c.table(f, lacks)
+	t.asks = asks
 	if t.whole {
 		c.each(t, f, lacks, a.rule.needs, func(g *frame) {
 			v, ok := number(a.formula.try(g), a.Choice.Unit)

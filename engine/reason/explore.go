@@ -33,22 +33,30 @@ type form struct {
 // question is one result (a choice or caution) with all that bears on it.
 type question struct {
 	c         *completer
-	instances []*instance              // each after those that override it
-	vars      []int                    // the variables that bear on it
-	sampled   map[int]bool             // those whose cells some table does not show
-	classes   [][]int                  // of each variable: a cell of each class of cells that behave alike
-	member    [][]int                  // of each variable: the class of each cell
-	answer    func(cell []int) verdict // for cell numbers indexed by variable
+	instances []*instance               // each after those that override it
+	vars      []int                     // the variables that bear on it
+	sampled   map[int]bool              // those whose cells some table does not show
+	classes   [][]int                   // of each variable: a cell of each class of cells that behave alike
+	member    [][]int                   // of each variable: the class of each cell
+	answer    func(cell []int) verdict  // for cell numbers indexed by variable
+	effects   func(cell []int) []effect // on a choice; what they give is used up by the next call
 	base      verdict
 }
 
 // answers is what exploring a question gave.
 type answers struct {
 	provisional bool
+	agreed      *agreement // where every completion gives one and the same other result
 	could       []possibility
 	explored    *Explored
 	matter      []int           // the variables that can change the result
 	settles     map[int]float64 // of each: the share of its cells that settle the result alone
+}
+
+// agreement is the verdict that every completion gives, with the effects on a choice in one of them.
+type agreement struct {
+	verdict
+	effects []effect
 }
 
 // possibility is another verdict and a smallest set of cells found that brings it about.
@@ -123,8 +131,22 @@ func (q *question) explore(side string) answers {
 		tried = maxCompletions
 		q.some(&out, total)
 	}
-	if (!all || !exact || stuck) && !out.provisional && q.may() {
+	if !all || !exact || stuck {
+		switch a := q.free(); {
+		case a != nil && a.same(q.base):
+			out.provisional, out.could, out.matter = false, nil, nil
+		case a != nil:
+			out.agreed = a
+		case !out.provisional:
+			out.provisional, out.matter = true, q.vars
+		}
+	}
+	if out.agreed != nil && q.asks() { // it is not so yet: only once that is recorded
+		out.agreed = nil
 		out.provisional, out.matter = true, q.vars
+	}
+	if out.agreed != nil {
+		return answers{agreed: out.agreed}
 	}
 	if !exact && len(q.vars) > 1 { // samples don't show that a measure settles a result alone
 		out.settles = map[int]float64{}
@@ -206,6 +228,13 @@ func (q *question) every(out *answers) {
 	if !out.provisional {
 		return
 	}
+	if len(g.kinds) == 1 {
+		cell := make([]int, len(q.c.vars))
+		for i, v := range q.vars {
+			cell[v] = q.classes[i][0]
+		}
+		out.agreed = q.agreement(g.kinds[0], cell)
+	}
 	for i := range q.vars {
 		if share := g.share(i); share >= 0 {
 			out.matter = append(out.matter, q.vars[i])
@@ -273,9 +302,24 @@ func (q *question) digits(n *big.Int) []int {
 	return out
 }
 
-// may reports whether the result could change if every undecided rule were free to hold or not: an
-// upper bound on what completions can do, since real rules hang together through their measures.
-func (q *question) may() bool {
+// agreement keeps what a completion gives.
+func (q *question) agreement(v verdict, cell []int) *agreement {
+	a := &agreement{verdict: v}
+	if q.effects != nil {
+		a.effects = slices.Clone(q.effects(cell))
+	}
+	return a
+}
+
+// asks reports whether anything that bears on the question asks if a missing measure is recorded.
+func (q *question) asks() bool {
+	return slices.ContainsFunc(q.tables(), func(t *table) bool { return t.asks })
+}
+
+// free gives the verdict that comes out however the undecided rules do, each free to hold or not;
+// nil where it is not always the same. Completions can do no more than that, since real rules hang
+// together through their measures.
+func (q *question) free() *agreement {
 	var free []*instance
 	for _, in := range q.instances {
 		if in.table != nil {
@@ -283,12 +327,12 @@ func (q *question) may() bool {
 		}
 		for _, f := range in.forms {
 			if f.table != nil {
-				return true // a number that is not known can be any
+				return nil // a number that is not known can be any
 			}
 		}
 	}
 	if len(free) > maxFree {
-		return true
+		return nil
 	}
 	held := make([]instance, len(free))
 	for i, in := range free {
@@ -300,6 +344,7 @@ func (q *question) may() bool {
 			*in = held[i]
 		}
 	}()
+	var first *agreement
 	for bits := range 1 << len(free) {
 		for i, in := range free {
 			in.own = no
@@ -307,19 +352,21 @@ func (q *question) may() bool {
 				in.own = yes
 			}
 		}
-		if !q.answer(nil).same(q.base) {
-			return true
+		switch v := q.answer(nil); {
+		case first == nil:
+			first = q.agreement(v, nil)
+		case !v.same(first.verdict):
+			return nil
 		}
 	}
-	return false
+	return first
 }
 
-// decide gives the verdict on a choice with every rule's truth and every formula's value taken from
-// its table.
-func (q *question) decide(c *vocab.Choice) func(cell []int) verdict {
+// decide works a choice out with every rule's truth and every formula's value taken from its table.
+func (q *question) decide(c *vocab.Choice) {
 	state := make([]force, len(q.instances))
 	var effects []effect
-	return func(cell []int) verdict {
+	q.effects = func(cell []int) []effect {
 		effects = effects[:0]
 		for i, in := range q.instances {
 			own := in.own
@@ -340,8 +387,9 @@ func (q *question) decide(c *vocab.Choice) func(cell []int) verdict {
 				}
 			}
 		}
-		return q.c.e.decideChoice(c, effects)
+		return effects
 	}
+	q.answer = func(cell []int) verdict { return q.c.e.decideChoice(c, q.effects(cell)) }
 }
 
 // alsoSays adds an effect; what a rule says alike on both limbs counts once.

@@ -84,7 +84,8 @@ type Choice struct {
 	Interval     *[2]float64 `json:"interval,omitempty"` // of a number: what the limits leave
 	Range        *[2]float64 `json:"range,omitempty"`    // of an open number: from the lowest to the highest aim
 	Provisional  bool        `json:"provisional"`
-	NearBoundary *bool       `json:"near_boundary"` // nil: not looked at
+	Whatever     bool        `json:"whatever_is_missing,omitempty"` // pending rules bear on it, and all completions agree
+	NearBoundary *bool       `json:"near_boundary"`                 // nil: not looked at
 	Options      []Option    `json:"options,omitempty"`
 	Numbers      []Number    `json:"numbers,omitempty"`  // of a number: every limit and aim
 	Conflict     []string    `json:"conflict,omitempty"` // a smallest set of rules that cannot all hold

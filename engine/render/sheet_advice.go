@@ -208,6 +208,9 @@ func (d *drawer) rowNotes(b bearer, name string, c *reason.Choice) []note {
 	if c.Provisional {
 		out = append(out, d.provisional(d.decidedBy(b, name), c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
 	}
+	if c.Whatever {
+		out = append(out, note{Lead: "whatever is missing:", Text: "the rules for it wait, and every completion brings the same"})
+	}
 	if c.NearBoundary != nil && *c.NearBoundary {
 		out = append(out, note{boundaryMark(), "close to a boundary:", "another value within measurement error would change this"})
 	}

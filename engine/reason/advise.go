@@ -114,7 +114,7 @@ func (r *run) result(s *scope, of vocab.Of) *Result {
 			w.trace.Advises[j].Did = r.did(s, x, a, out)
 		}
 		out.Rules[x.Name] = &Rule{State: s.state[i].String(), WaitsFor: orEmpty(w.waits), SetAsideBy: orEmpty(w.aside), Strength: string(x.Strength),
-			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: w.trace.Because, Trace: w.trace}
+			Basis: x.Basis, Cites: orEmpty(x.Cites), Because: w.trace.Because, Failed: s.failure(i), Trace: w.trace}
 	}
 	for i, x := range r.e.cautions {
 		if x.Limb == limb {
@@ -162,7 +162,7 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 	case yes:
 		c.State = Fired
 	case unknown:
-		c.State = Pending
+		c.State, c.Failed = Pending, w.trace.failure()
 		c.Provisional = true
 	default:
 		out.Traces["caution."+x.Name] = w.trace

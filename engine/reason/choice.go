@@ -45,6 +45,15 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 			out.Consider = append(out.Consider, s.fill(o.Part, t))
 		}
 	}
+	if found.provisional {
+		for _, x := range scopes {
+			for _, a := range r.e.topics[c].advice {
+				if why := x.failure(a.rule.index); why != "" && !slices.Contains(out.Failed, Failure{a.rule.Name, why}) {
+					out.Failed = append(out.Failed, Failure{a.rule.Name, why})
+				}
+			}
+		}
+	}
 	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
 	m.note(c.Name, 1, found)
 	return out

@@ -34,7 +34,7 @@ func (e *Engine) notices(today time.Time) []string {
 		}
 		day := today.Format(time.DateOnly)
 		if from, to := h.EffectivePeriod[0], h.EffectivePeriod[1]; from != "" && (day < from || day > to) {
-			out = append(out, fmt.Sprintf("%s %s is meant for the time from %s to %s.", h.Name, h.Version, from, to))
+			out = append(out, fmt.Sprintf("%s %s is meant for the time from %s to %s, and %s lies outside.", h.Name, h.Version, from, to, day))
 		}
 	}
 	excepts := slices.SortedFunc(slices.Values(e.rs.Excepts), func(a, b *ruleset.Except) int { return strings.Compare(a.Name, b.Name) })

@@ -91,8 +91,15 @@ type Choice struct {
 	Conflict     []string    `json:"conflict,omitempty"` // a smallest set of rules that cannot all hold
 	CouldBecome  []Could     `json:"could_become,omitempty"`
 	Explored     *Explored   `json:"explored,omitempty"`
+	Failed       []Failure   `json:"failed,omitempty"`   // rules that bear on it and can't be worked out
 	Because      string      `json:"because,omitempty"`  // why it is left to the clinician
 	Consider     []string    `json:"consider,omitempty"` // what the clinician weighs
+}
+
+// Failure says why a rule can't be worked out.
+type Failure struct {
+	Rule string `json:"rule"`
+	Why  string `json:"why"` // a sentence
 }
 
 // The states of an option.
@@ -161,6 +168,7 @@ type Rule struct {
 	Basis      string   `json:"basis"`
 	Cites      []string `json:"cites"`
 	Because    string   `json:"because"`
+	Failed     string   `json:"failed,omitempty"` // why its condition or a number can't be worked out
 	Trace      *Trace   `json:"trace"`
 }
 
@@ -177,6 +185,7 @@ type Caution struct {
 	WaitsFor    []string  `json:"waits_for"`
 	CouldBecome []Could   `json:"could_become,omitempty"`
 	Explored    *Explored `json:"explored,omitempty"`
+	Failed      string    `json:"failed,omitempty"` // why its condition can't be worked out
 	Trace       *Trace    `json:"trace"`
 }
 
@@ -208,6 +217,32 @@ type Effect struct {
 	Options []string `json:"options,omitempty"`
 	Formula *Step    `json:"formula,omitempty"`
 	Did     string   `json:"did"` // in a sentence
+}
+
+// failure gives why something in a trace can't be worked out, or "".
+func (t *Trace) failure() string {
+	steps := []*Step{t.Applies, t.When, t.Unless}
+	for _, e := range t.Advises {
+		steps = append(steps, e.Formula)
+	}
+	for _, s := range steps {
+		if why := s.failure(); why != "" {
+			return why
+		}
+	}
+	return ""
+}
+
+func (s *Step) failure() string {
+	if s == nil {
+		return ""
+	}
+	for _, k := range s.Steps { // the innermost is where it began
+		if why := k.failure(); why != "" {
+			return why
+		}
+	}
+	return s.Value.Failed()
 }
 
 // Step is one sub-expression with its value.

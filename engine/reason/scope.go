@@ -192,3 +192,11 @@ func (s *scope) effects(t *topic) []effect {
 	}
 	return out
 }
+
+// failure says why a rule that waits, or is in force, can't be worked out; "" where it can.
+func (s *scope) failure(i int) string {
+	if w := s.rules[i]; w != nil && (w.own == unknown || s.state[i] == fired) {
+		return w.trace.failure()
+	}
+	return ""
+}

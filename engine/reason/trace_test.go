@@ -106,8 +106,8 @@ func TestNotices(t *testing.T) {
 		{"on its review date", `review_by "2026-10-05"`, "2026-10-05", ""},
 		{"past its review date", `review_by "2026-10-05"`, "2026-10-06", "main 1.0.0 is past its review date, 2026-10-05."},
 		{"within its period", `effective_period ["2026-01-01", "2026-12-31"]`, "2026-12-31", ""},
-		{"before its period", `effective_period ["2026-01-01", "2026-12-31"]`, "2025-12-31", "main 1.0.0 is meant for the time from 2026-01-01 to 2026-12-31."},
-		{"after its period", `effective_period ["2026-01-01", "2026-12-31"]`, "2027-01-01", "main 1.0.0 is meant for the time from 2026-01-01 to 2026-12-31."},
+		{"before its period", `effective_period ["2026-01-01", "2026-12-31"]`, "2025-12-31", "main 1.0.0 is meant for the time from 2026-01-01 to 2026-12-31, and 2025-12-31 lies outside."},
+		{"after its period", `effective_period ["2026-01-01", "2026-12-31"]`, "2027-01-01", "main 1.0.0 is meant for the time from 2026-01-01 to 2026-12-31, and 2027-01-01 lies outside."},
 	} {
 		var more []string
 		if x.header != "" {

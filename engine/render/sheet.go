@@ -113,7 +113,8 @@ func (d *drawer) heading(s *sheet) {
 	s.Usual = reason.Cautions()[0] + " More notices at the end."
 	for _, n := range o.Notices {
 		for _, v := range append([]reason.Version{o.Ruleset}, o.BuildsOn...) {
-			if strings.HasPrefix(n, nameVersion(v)+" ") && !slices.Contains(s.Alerts, n) {
+			about := strings.HasPrefix(n, nameVersion(v)+" ") || strings.HasPrefix(n, v.Name+".") // the second: what is left out
+			if about && !slices.Contains(s.Alerts, n) {
 				s.Alerts = append(s.Alerts, n)
 			}
 		}

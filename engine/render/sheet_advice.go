@@ -206,7 +206,11 @@ func (d *drawer) rowNotes(b bearer, name string, c *reason.Choice) []note {
 		out = append(out, note{Lead: "weigh:", Text: strings.Join(d.readAll(c.Consider), "; ")})
 	}
 	if c.Provisional {
-		out = append(out, d.provisional(d.decidedBy(b, name), c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
+		var failed []string
+		for _, f := range c.Failed {
+			failed = append(failed, fmt.Sprintf("“%s”: %s", title(f.Rule), d.read(f.Why)))
+		}
+		out = append(out, d.provisional(d.decidedBy(b, name), failed, c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
 	}
 	if c.Whatever {
 		out = append(out, note{Lead: "whatever is missing:", Text: "the rules for it wait, and every completion brings the same"})
@@ -228,14 +232,22 @@ func (d *drawer) decidedBy(b bearer, result string) []string {
 	return out
 }
 
-// provisional says what a result waits for and what it could become.
-func (d *drawer) provisional(waits []string, could []reason.Could, x *reason.Explored, word func(reason.Could) string) []note {
+// provisional says what a result waits for, what can't be worked out, and what it could become.
+func (d *drawer) provisional(waits, failed []string, could []reason.Could, x *reason.Explored, word func(reason.Could) string) []note {
 	if d.o.Applies == "unknown" && len(waits)+len(could) == 0 {
 		return nil // only as the whole is, which is said once
 	}
-	out := []note{{provisionalMark(), "waits for:", d.some(waits, maxWaits)}}
-	if len(waits) == 0 {
-		out[0] = note{provisionalMark(), "provisional:", "completing the assessment can change it"}
+	var out []note
+	for _, why := range failed {
+		out = append(out, note{provisionalMark(), "can't be worked out:", why})
+	}
+	switch {
+	case len(waits) > 0:
+		out = append(out, note{provisionalMark(), "waits for:", d.some(waits, maxWaits)})
+	case len(failed) > 0:
+		return out
+	default:
+		out = append(out, note{provisionalMark(), "provisional:", "completing the assessment can change it"})
 	}
 	shown := 0
 	for _, c := range could {

@@ -78,12 +78,17 @@ func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 		waits = d.labels(b.Key, c.WaitsFor)
 	}
 	x.When = "waits for " + d.some(waits, maxWaits)
+	var failed []string
+	if c.Failed != "" {
+		failed = append(failed, d.read(c.Failed))
+		x.When = "can't be worked out: " + d.read(c.Failed)
+	}
 	for _, y := range c.CouldBecome {
 		if y.Status == reason.Fired && len(y.When) <= maxWhen {
 			x.When = "in force " + d.under(y)
 		}
 	}
-	x.Notes = d.provisional(waits, c.CouldBecome, c.Explored, func(y reason.Could) string {
+	x.Notes = d.provisional(waits, failed, c.CouldBecome, c.Explored, func(y reason.Could) string {
 		if y.Status == reason.Fired {
 			return "in force"
 		}

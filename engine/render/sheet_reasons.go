@@ -78,7 +78,11 @@ func (d *drawer) reasons() []reasons {
 		for _, name := range d.rules(b) {
 			switch rule := b.result.Rules[name]; rule.State {
 			case reason.Pending:
-				out[i].Pending = append(out[i].Pending, waiting{name, title(name), stateWords(rule.State), provisionalMark(), "waits for", d.some(d.labels(b.Key, rule.WaitsFor), maxWaits), d.ruleSteps(name, rule)})
+				w := waiting{name, title(name), stateWords(rule.State), provisionalMark(), "waits for", d.some(d.labels(b.Key, rule.WaitsFor), maxWaits), d.ruleSteps(name, rule)}
+				if rule.Failed != "" {
+					w.Lead, w.Text = "can't be worked out:", d.read(rule.Failed)
+				}
+				out[i].Pending = append(out[i].Pending, w)
 			case reason.SetAside:
 				out[i].SetAside = append(out[i].SetAside, waiting{name, title(name), stateWords(rule.State), statusMark(reason.Unanswered), "set aside by", d.ruleList(b, rule.SetAsideBy, "and"), d.ruleSteps(name, rule)})
 			}

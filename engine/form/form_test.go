@@ -300,3 +300,11 @@ func TestHTMLHasEveryField(t *testing.T) {
 type failing struct{}
 
 func (failing) Write([]byte) (int, error) { return 0, io.ErrShortWrite }
+
+// On paper nobody reads words with underscores.
+func TestHowOnPaper(t *testing.T) {
+	m := &vocab.Measure{Kind: vocab.Option, Options: []string{"full", "only_under_load"}, How: "only_under_load: comes down under full weight."}
+	if got, want := howOnPaper(m), "only under load: comes down under full weight."; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}

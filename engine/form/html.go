@@ -18,7 +18,7 @@ var sheetHTML string
 // a measure, a column a limb, in the order of the examination. An error is one of w.
 func (f *Form) HTML(w io.Writer) error {
 	t, err := template.New("sheet").Funcs(template.FuncMap{
-		"stage": stageTitle, "spoken": spoken, "bounds": bounds, "unit": unit, "upper": capital, "words": gradesAreWords,
+		"stage": stageTitle, "spoken": spoken, "bounds": bounds, "unit": unit, "upper": capital, "how": howOnPaper, "words": gradesAreWords,
 		"has": func(field Field, s assess.Side) bool { return slices.Contains(field.Sides, s) },
 		"cell": func(m *vocab.Measure) cell {
 			return cell{m, string(m.Kind)}
@@ -34,6 +34,15 @@ func (f *Form) HTML(w io.Writer) error {
 type cell struct {
 	*vocab.Measure
 	As string
+}
+
+// howOnPaper says how a measure is taken, with its options as the sheet writes them.
+func howOnPaper(m *vocab.Measure) string {
+	how := m.How
+	for _, o := range m.Options {
+		how = strings.ReplaceAll(how, o, spoken(o))
+	}
+	return how
 }
 
 // bounds says between what a value is plausible and how exact it is, or "" where neither is known.

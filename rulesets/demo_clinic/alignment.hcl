@@ -36,7 +36,7 @@ rule "cast_where_the_ankle_stops" {
 
 rule "build_up_the_heel" {
   when     = "quantity.needed_block > quantity.shoe_drop"
-  because  = "The heel stands ${quantity.heel_gap} up and the shoe gives ${quantity.shoe_drop}: what is missing is built up under it, and more where tuning asks for it. The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much."
+  because  = "The heel stands ${quantity.heel_gap} up and the shoe gives ${quantity.shoe_drop}: what is missing is built up under it, and more where tuning asks for it, in a shoe that can take it. The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2010"]

@@ -33,6 +33,7 @@ case "flaccid foot drop, active: a light composite" {
       foot_dorsum_skin                 = "intact"
       anterior_shin_skin               = "intact"
       posterior_calf_skin              = "intact"
+      hot_swollen_foot                 = false
       fluctuating_oedema               = false
       foot_pulses                      = "both"
       heel_contact_standing            = "full"

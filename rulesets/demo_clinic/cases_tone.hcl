@@ -228,7 +228,7 @@ case "tone of 3: its treatment comes first" {
   }
 }
 
-case "crouch on both sides, one contracted: a shell in front on the left, an opinion on the right" {
+case "crouch on both sides, one shin broken: a shell in front on the left, wound care on the right" {
   basis = "published"
   cites = ["sagittal_patterns"]
   given {
@@ -249,7 +249,7 @@ case "crouch on both sides, one contracted: a shell in front on the left, an opi
     }
     right {
       hip_extension            = -12
-      knee_extension           = -17
+      knee_extension           = -14
       anterior_shin_skin       = "broken"
       gait_midstance_ankle     = "too_far_forward"
       gait_midstance_knee      = "too_flexed"
@@ -264,8 +264,10 @@ case "crouch on both sides, one contracted: a shell in front on the left, an opi
   }
   expect "right" {
     choices  = { device = "refer_wound_care", shell_side = "conflict: hold_the_shank_back, no_shell_on_broken_shin" }
-    cautions = ["contracture_under_ground_reaction", "outside_the_trials", "demo_safety.broken_skin"]
-    fires    = ["no_ground_reaction_with_contracture", "no_shell_on_broken_shin"]
+    findings = { crouch_contracted = false }
+    cautions = ["outside_the_trials", "demo_safety.broken_skin"]
+    fires    = ["no_shell_on_broken_shin"]
+    silent   = ["no_ground_reaction_with_contracture", "contracture_under_ground_reaction"]
   }
   expect "person" {
     choices = { review_interval = "8 wk", wearing_in = "usual (provisional)" }
@@ -293,9 +295,10 @@ case "crouch with contracture, skin whole: a surgical opinion" {
     }
   }
   expect "left" {
-    choices  = { device = "refer_surgical_opinion", hindfoot_in_cast = "partly_corrected" }
+    choices  = { device = "refer_surgical_opinion", hindfoot_in_cast = "partly_corrected", shell_side = "unanswered" }
+    findings = { crouch_contracted = true }
     cautions = ["contracture_under_ground_reaction"]
     fires    = ["no_ground_reaction_with_contracture", "ground_reaction_for_crouch"]
-    silent   = ["outside_the_trials"]
+    silent   = ["outside_the_trials", "hold_the_shank_back"]
   }
 }

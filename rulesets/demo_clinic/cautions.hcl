@@ -2,9 +2,9 @@
 
 caution "contracture_under_ground_reaction" {
   level = "contraindication"
-  when  = "finding.crouch && (limb.knee_extension <= deg(-15) || limb.hip_extension <= deg(-15))"
+  when  = "finding.crouch_contracted"
   says  = "Crouch with knee extension of ${limb.knee_extension} and hip extension of ${limb.hip_extension}: a ground-reaction device is not expected to straighten it."
-  act   = "Surgical opinion before the cast."
+  act   = "Surgical opinion before the cast. What else is advised for this leg waits for it."
   basis = "from_memory"
   cites = ["rogozinski_2009"]
 }

@@ -76,7 +76,7 @@ rule "ground_reaction_for_crouch" {
 }
 
 rule "no_ground_reaction_with_contracture" {
-  when     = "finding.crouch && (limb.knee_extension <= deg(-15) || limb.hip_extension <= deg(-15))"
+  when     = "finding.crouch_contracted"
   because  = "Crouch with knee extension of ${limb.knee_extension} and hip extension of ${limb.hip_extension}: a shell in front can't straighten what is fixed in flexion. The limit of 15 deg is from memory, and a published case improved at 20."
   strength = "strong"
   basis    = "from_memory"

@@ -55,6 +55,12 @@ finding "crouch" {
   cites   = ["sagittal_patterns"]
 }
 
+finding "crouch_contracted" {
+  holds   = "finding.crouch && (limb.knee_extension <= deg(-15) || limb.hip_extension <= deg(-15))"
+  because = "Knee or hip is fixed in flexion too far for the ground reaction to straighten it. The limit of 15 deg is from memory."
+  cites   = ["rogozinski_2009"]
+}
+
 finding "shank_falls_forward" {
   holds   = "finding.crouch || finding.weak_calf && limb.gait_midstance_ankle == 'too_far_forward'"
   because = "Nothing holds the shank back over the foot: crouch, or a calf too weak for it."

@@ -2,6 +2,7 @@
 
 rule "hold_the_shank_back" {
   when     = "finding.shank_falls_forward"
+  unless   = "finding.crouch_contracted"
   because  = "The shank falls forward over the foot (calf ${limb.plantarflexor_power}): a shell in front of it stops that, with a long stiff foot plate as the lever and a high upper edge to keep the force low."
   strength = "strong"
   basis    = "common_practice"
@@ -22,7 +23,7 @@ rule "hold_the_shank_back" {
 
 rule "hold_the_equinus" {
   when     = "finding.equinus || finding.marked_tone"
-  because  = "The calf pulls the heel up and the shank back (tone ${limb.plantarflexor_tone}, dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}): a posterior shell, a hold over the instep and the foot plate work against it."
+  because  = "A short or tight calf holds the heel up and the shank back (tone ${limb.plantarflexor_tone}, dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}): a posterior shell, a hold over the instep and the foot plate work against it."
   strength = "conditional"
   basis    = "common_practice"
 

@@ -40,6 +40,7 @@ case "wound and doubtful circulation: both opinions are open, no device" {
     }
     left {
       heel_skin                     = "broken"
+      hot_swollen_foot              = false
       foot_pulses                   = "one"
       ankle_brachial_pressure_index = 0.62
     }
@@ -127,12 +128,15 @@ case "the judgement over all sites counts before single sites" {
     }
   }
   expect "left" {
+    choices  = { device = "refer_foot_protection (provisional)" }
     findings = { insensate = true }
     cautions = ["hot_foot", "unchecked_skin", "insensate_skin"]
   }
   expect "right" {
-    findings = { insensate = false, broken_skin = false, swelling_marked = false }
-    silent   = ["hot_foot", "unchecked_skin", "insensate_skin", "broken_skin", "swelling", "wound_care_first"]
+    choices  = { device = "refer_foot_protection (provisional)" }
+    findings = { insensate = false, broken_skin = false, marked_skin = true, swelling_marked = false }
+    cautions = ["hot_foot", "marked_skin"]
+    silent   = ["unchecked_skin", "insensate_skin", "broken_skin", "swelling", "wound_care_first"]
   }
 }
 
@@ -145,10 +149,18 @@ case "all three sites felt and no overall judgement: sensation is not called los
       monofilament_great_toe             = true
       monofilament_first_metatarsal_head = true
       monofilament_fifth_metatarsal_head = true
+      hot_swollen_foot                   = false
+      malleolar_skin                     = "intact"
+      heel_skin                          = "fragile"
+      achilles_skin                      = "intact"
+      foot_dorsum_skin                   = "intact"
+      anterior_shin_skin                 = "broken"
+      posterior_calf_skin                = "intact"
     }
   }
   expect "right" {
-    findings = { insensate = false }
+    findings = { insensate = false, broken_skin = true, marked_skin = false }
+    silent   = ["hot_foot", "foot_protection_first", "marked_skin"]
   }
 }
 

@@ -40,6 +40,15 @@ finding "broken_skin" {
   because = "The six places that a foot shell or a shank shell always touches."
 }
 
+finding "marked_skin" {
+  holds   = <<-EOT
+    limb.malleolar_skin == 'red_after_pressure' || limb.heel_skin == 'red_after_pressure'
+    || limb.achilles_skin == 'red_after_pressure' || limb.foot_dorsum_skin == 'red_after_pressure'
+    || limb.anterior_shin_skin == 'red_after_pressure' || limb.posterior_calf_skin == 'red_after_pressure'
+  EOT
+  because = "A mark that stays means that something presses there already."
+}
+
 finding "poor_circulation" {
   holds   = <<-EOT
     person.arterial_disease == 'confirmed'
@@ -84,6 +93,18 @@ rule "vascular_opinion_first" {
   advise "device" {
     only   = ["refer_wound_care", "refer_vascular_opinion", "refer_foot_protection"]
     favour = "refer_vascular_opinion"
+  }
+}
+
+rule "foot_protection_first" {
+  when     = "limb.hot_swollen_foot"
+  because  = "A hot, swollen foot is not cast before it is known why: a foot protection service sees it first."
+  strength = "strong"
+  basis    = "common_practice"
+
+  advise "device" {
+    only   = ["refer_wound_care", "refer_vascular_opinion", "refer_foot_protection"]
+    favour = "refer_foot_protection"
   }
 }
 
@@ -135,7 +156,7 @@ caution "broken_skin" {
   level = "contraindication"
   when  = "finding.broken_skin"
   says  = "The skin is broken where a foot or shank shell would lie."
-  act   = "No new contact device until the wound has been reviewed; ask for wound care."
+  act   = "No new contact device until the wound has been reviewed; ask for wound care. What else is advised for this leg waits for that."
   basis = "common_practice"
   cites = ["contact_exclusions"]
 }
@@ -150,9 +171,9 @@ caution "unchecked_skin" {
 
 caution "hot_foot" {
   level = "contraindication"
-  when  = "limb.hot_swollen_foot && finding.insensate"
-  says  = "A hot, swollen foot without protective sensation can be an acute breakdown of its joints."
-  act   = "Send to the foot protection service the same day; do not cast."
+  when  = "limb.hot_swollen_foot"
+  says  = "A hot, swollen foot (protective sensation: ${limb.protective_sensation}). Where it can't feel, its joints can be breaking down; where it can, think of infection, a clot or a fracture."
+  act   = "Do not cast. Send to the foot protection service the same day, or to a doctor where sensation is present. What else is advised for this leg waits for that."
   basis = "from_memory"
 }
 
@@ -160,7 +181,7 @@ caution "poor_circulation" {
   level = "precaution"
   when  = "finding.poor_circulation"
   says  = "The circulation is doubtful: arterial disease ${person.arterial_disease}, foot pulses ${limb.foot_pulses}, pressure index ${limb.ankle_brachial_pressure_index}."
-  act   = "Vascular opinion before any tight closure or correcting pressure."
+  act   = "Vascular opinion before any tight closure or correcting pressure. What else is advised for this leg waits for it."
   basis = "common_practice"
   cites = ["pressure_index_2020"]
 }
@@ -172,6 +193,14 @@ caution "insensate_skin" {
   act   = "Show the person and whoever helps how to look at the skin, daily and after every wear."
   basis = "published"
   cites = ["wear_leaflet"]
+}
+
+caution "marked_skin" {
+  level = "precaution"
+  when  = "finding.marked_skin"
+  says  = "Where a shell would lie, skin is still red 20 minutes after the shoe or device came off."
+  act   = "Find what presses and take it away before the cast; look again at the fitting and after the first wear."
+  basis = "common_practice"
 }
 
 caution "swelling" {

@@ -49,3 +49,17 @@ func TestDemo(t *testing.T) {
 		})
 	}
 }
+
+// What decides the device or the cast is asked for before what bears on nothing but the follow-up and
+// notes, although those settle more at once.
+func TestMissingOrder(t *testing.T) {
+	var out, errs bytes.Buffer
+	if got := run([]string{"advise", "demo_clinic", "../../testdata/sparse.json"}, strings.NewReader(""), &out, &errs); got != fine {
+		t.Fatalf("status %d\n%s", got, errs.String())
+	}
+	_, missing, _ := strings.Cut(out.String(), "What is missing ─")
+	skin, injection, driving := strings.Index(missing, "Skin, over the malleoli"), strings.Index(missing, "Last injection"), strings.Index(missing, "Driving")
+	if skin < 0 || injection < skin || driving < skin {
+		t.Errorf("skin at %d, injection at %d, driving at %d of\n%s", skin, injection, driving, missing)
+	}
+}

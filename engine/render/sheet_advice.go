@@ -210,7 +210,7 @@ func (d *drawer) rowNotes(b bearer, name string, c *reason.Choice) []note {
 		for _, f := range c.Failed {
 			failed = append(failed, fmt.Sprintf("“%s”: %s", title(f.Rule), d.read(f.Why)))
 		}
-		out = append(out, d.provisional(d.decidedBy(b, name), failed, c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
+		out = append(out, d.provisional(b.Key, d.decidedBy(b, name), failed, c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
 	}
 	if c.Whatever {
 		out = append(out, note{Lead: "whatever is missing:", Text: "the rules for it wait, and every completion brings the same"})
@@ -233,7 +233,7 @@ func (d *drawer) decidedBy(b bearer, result string) []string {
 }
 
 // provisional says what a result waits for, what can't be worked out, and what it could become.
-func (d *drawer) provisional(waits, failed []string, could []reason.Could, x *reason.Explored, word func(reason.Could) string) []note {
+func (d *drawer) provisional(at string, waits, failed []string, could []reason.Could, x *reason.Explored, word func(reason.Could) string) []note {
 	if d.o.Applies == "unknown" && len(waits)+len(could) == 0 {
 		return nil // only as the whole is, which is said once
 	}
@@ -252,7 +252,7 @@ func (d *drawer) provisional(waits, failed []string, could []reason.Could, x *re
 	shown := 0
 	for _, c := range could {
 		if d.full || shown < maxBecomes && len(c.When) <= maxWhen {
-			out = append(out, note{Lead: "becomes", Text: word(c) + " " + d.under(c)})
+			out = append(out, note{Lead: "becomes", Text: word(c) + " " + d.under(at, c)})
 			shown++
 		}
 	}
@@ -265,12 +265,41 @@ func (d *drawer) provisional(waits, failed []string, could []reason.Could, x *re
 	return out
 }
 
-// under says under which values a result becomes another one.
-func (d *drawer) under(c reason.Could) string {
+// under says which values bring another result about: "if Swing: foot is lifts or “turns in”". Options
+// of several words are quoted, for many are verbs.
+func (d *drawer) under(at string, c reason.Could) string {
 	if len(c.When) == 0 {
 		return d.read(c.If) // whatever they are
 	}
-	return "if " + d.read(c.If)
+	parts := make([]string, len(c.When))
+	for i, cell := range c.When {
+		is, sampled := strings.CutSuffix(cell.Is, ", for example")
+		_, name, _ := strings.Cut(cell.Measure, ".")
+		if m := d.v.Measure(name); m != nil && m.Kind == vocab.Option {
+			is = optionWords(is)
+		}
+		if sampled {
+			is = "for example " + is
+		}
+		parts[i] = d.label(at, cell.Measure) + " is " + is
+	}
+	words := "if " + join(parts, "and")
+	if c.OtherWays {
+		words += " (one of several ways)"
+	}
+	return words
+}
+
+// optionWords writes options that stand in a sentence, "a_b or c, d", with those of several words quoted.
+func optionWords(list string) string {
+	options := strings.FieldsFunc(strings.ReplaceAll(list, " or ", ","), func(r rune) bool { return r == ',' })
+	for i, o := range options {
+		options[i] = plain(strings.TrimSpace(o))
+		if strings.Contains(options[i], " ") {
+			options[i] = "“" + options[i] + "”"
+		}
+	}
+	return join(options, "or")
 }
 
 // triedWords says how far the completions of the missing values were tried.

@@ -85,10 +85,10 @@ func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 	}
 	for _, y := range c.CouldBecome {
 		if y.Status == reason.Fired && len(y.When) <= maxWhen {
-			x.When = "in force " + d.under(y)
+			x.When = "in force " + d.under(b.Key, y)
 		}
 	}
-	x.Notes = d.provisional(waits, failed, c.CouldBecome, c.Explored, func(y reason.Could) string {
+	x.Notes = d.provisional(b.Key, waits, failed, c.CouldBecome, c.Explored, func(y reason.Could) string {
 		if y.Status == reason.Fired {
 			return "in force"
 		}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"crus/engine/reason"
 	"crus/engine/vocab"
 )
 
@@ -32,7 +33,8 @@ const (
 )
 
 // missing gathers what both limbs and the person wait for, each measure once. What was first for
-// one limb stays before what was second; between limbs, what settles most leads.
+// one limb stays before what was second; between limbs, what settles most leads. What bears on
+// nothing but the follow-up and notes comes after the rest: it does not hold up the cast.
 func (d *drawer) missing() missing {
 	type entry struct {
 		missed
@@ -41,6 +43,7 @@ func (d *drawer) missing() missing {
 		settles int
 		decides int
 		decided []string // with two limbs, the first of each says whose
+		lesser  bool     // bears on nothing but the follow-up and notes
 	}
 	var out missing
 	for _, l := range d.labels("person", d.o.WaitsFor) {
@@ -54,13 +57,14 @@ func (d *drawer) missing() missing {
 			k := slices.IndexFunc(list, func(e *entry) bool { return e.at == at })
 			if k < 0 {
 				k = len(list)
-				list = append(list, &entry{at: at, place: i, missed: missed{Label: d.missingLabel(b, m.Measure, m.Label), Taken: m.Taken, Reason: m.Reason}})
+				list = append(list, &entry{at: at, place: i, missed: missed{Label: d.missingLabel(b, m.Measure, m.Label), Taken: m.Taken, Reason: m.Reason}, lesser: true})
 			}
 			e := list[k]
 			e.place = min(e.place, i)
 			e.settles += m.Settles
 			e.decides += len(m.Decides)
 			for k, name := range m.Decides {
+				e.lesser = e.lesser && d.lesser(b, name)
 				label := d.choiceLabel(name)
 				if k == 0 && len(d.o.Limbs) > 1 {
 					label = b.Key + ": " + label
@@ -69,17 +73,19 @@ func (d *drawer) missing() missing {
 			}
 		}
 	}
-	if len(d.bearers) > 1 {
-		slices.SortStableFunc(list, func(a, b *entry) int {
-			if a.place != b.place {
-				return a.place - b.place
-			}
-			if a.settles != b.settles {
-				return b.settles - a.settles
-			}
-			return b.decides - a.decides
-		})
-	}
+	slices.SortStableFunc(list, func(a, b *entry) int {
+		switch {
+		case a.lesser != b.lesser && a.lesser:
+			return 1
+		case a.lesser != b.lesser:
+			return -1
+		case a.place != b.place:
+			return a.place - b.place
+		case a.settles != b.settles:
+			return b.settles - a.settles
+		}
+		return b.decides - a.decides
+	})
 	later := map[string][]string{}
 	for i, e := range list {
 		e.Settles = settlesWords(e.settles, e.decides)
@@ -103,6 +109,15 @@ func (d *drawer) missing() missing {
 		}
 	}
 	return out
+}
+
+// lesser reports whether a result is one of the follow-up, or a note.
+func (d *drawer) lesser(b bearer, name string) bool {
+	if own, ok := strings.CutPrefix(name, "caution."); ok {
+		return slices.ContainsFunc(b.result.Cautions, func(c *reason.Caution) bool { return c.Name == own && c.Level == "note" })
+	}
+	c := d.v.Choice(name)
+	return c != nil && c.Concerns == "follow_up"
 }
 
 // missingLabel names a missing measure with its side, where it has one.

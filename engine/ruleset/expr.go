@@ -220,6 +220,7 @@ func (s *scope) compile(t source.Text) (*Expr, *cel.Type) {
 	}
 	e.AST = checked
 	s.literals(e, checked)
+	s.meaningless(e, checked)
 	s.cost(e, checked)
 	if s.diags.Errors() > before {
 		return nil, nil

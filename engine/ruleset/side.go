@@ -152,6 +152,9 @@ func (m *mismatcher) wayOut(sign string, a, b side) string {
 		}
 		return "A grade is written " + sc.Name + "('" + label + "')."
 	}
+	if calculates && (a.typ == "int" && b.typ == "double" || a.typ == "double" && b.typ == "int") {
+		return "A whole number and one with a point are not calculated with each other: write " + withPoint(a, b) + "."
+	}
 	if a.measure != nil {
 		switch a.measure.Kind {
 		case vocab.Date:
@@ -166,4 +169,18 @@ func (m *mismatcher) wayOut(sign string, a, b side) string {
 		return "A finding or yes/no measure is a condition by itself: write it alone, or with ! before it."
 	}
 	return ""
+}
+
+// withPoint writes the side that is a whole number so that it goes with one with a point.
+func withPoint(a, b side) string {
+	if a.typ != "int" {
+		a = b
+	}
+	switch {
+	case a.text == "":
+		return "double(...) around the whole number"
+	case a.number:
+		return a.text + ".0"
+	}
+	return "double(" + a.text + ")"
 }

@@ -94,6 +94,9 @@ func (a *app) adviseAll(e *reason.Engine, path string, o adviseOptions) error {
 			refused = true
 			continue
 		}
+		if err := w.report(sides(x)); err != nil {
+			return err
+		}
 		outcome := e.Advise(x, o.today.or(x.Date))
 		conflict = conflict || conflicts(outcome)
 		if err := w.write(outcome); err != nil {

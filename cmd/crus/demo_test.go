@@ -63,3 +63,22 @@ func TestMissingOrder(t *testing.T) {
 		t.Errorf("skin at %d, injection at %d, driving at %d of\n%s", skin, injection, driving, missing)
 	}
 }
+
+// A device for a leg of which nothing is recorded, beside one that was examined, is warned of; the
+// recommendation comes all the same.
+func TestSwappedSides(t *testing.T) {
+	for deviceFor, warns := range map[string]bool{`["right"]`: true, `["left"]`: false, `["left", "right"]`: false} {
+		in := `{"format": "crus-assessment/1", "id": "x", "vocabulary": "lower_limb@1", "date": "2026-10-02", "device_for": ` + deviceFor + `,
+			"left": {"plantarflexor_tone": "2"}, "right": {"knee_extension": {"not_recorded": "not asked for"}}}`
+		var out, errs bytes.Buffer
+		if got := run([]string{"advise", "demo_clinic", "-"}, strings.NewReader(in), &out, &errs); got != fine {
+			t.Fatalf("%s: status %d\n%s", deviceFor, got, errs.String())
+		}
+		if got := strings.Contains(errs.String(), "A device is wanted on the right, and only the left leg was examined."); got != warns {
+			t.Errorf("%s: warned %v:\n%s", deviceFor, got, errs.String())
+		}
+		if !strings.Contains(out.String(), "Recommendation") {
+			t.Errorf("%s: no recommendation", deviceFor)
+		}
+	}
+}

@@ -67,6 +67,9 @@ func sentence(format string, args []any) string {
 	for i, w := range words {
 		if r := []rune(w); len(r) > maxWord {
 			words[i] = string(r[:maxWord-1]) + "…"
+			if end := r[len(r)-1]; strings.ContainsRune(".,:;?", end) { // a sentence still ends
+				words[i] += string(end)
+			}
 		}
 	}
 	return strings.Join(words, " ")

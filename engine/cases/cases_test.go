@@ -210,6 +210,8 @@ func TestWhatCannotBeExpected(t *testing.T) {
 		{"negative tolerance", `quantities = { twice = "40 mm +- -1" }`, "Behind +- stands a number"},
 		{"finding as text", `findings = { marked = "yes" }`, "true, false or unknown"},
 		{"no such rule", `fires = ["stif"]`, "Did you mean stiff?"},
+		{"no such rule in a conflict", `choices = { shell = "conflict: stif, never_any" }`, "Did you mean stiff?"},
+		{"a caution in a conflict", `choices = { shell = "conflict: broken_skin" }`, `there is no rule "broken_skin"`},
 		{"no such caution", `cautions = ["stiff"]`, `There is no caution "stiff".`},
 		{"choice of the person", `choices = { interval = "6 wk" }`, "interval is decided of the person."},
 	} {

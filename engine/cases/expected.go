@@ -3,6 +3,7 @@ package cases
 import (
 	"fmt"
 	"math"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -276,6 +277,16 @@ func checkNames(rs *ruleset.Ruleset, x *ruleset.Expectation, fail func(source.Ra
 				fail(t.All(), fmt.Sprintf("There is no %s %q.", kind, t.S), source.DidYouMean(t.S, names, "Name one of this ruleset, or one it builds on with its ruleset in front."))
 			case limb[t.S] != (x.Of != "person"):
 				fail(t.All(), fmt.Sprintf("%s is worked out for %s.", t.S, map[bool]string{true: "each limb", false: "the person"}[limb[t.S]]), "Expect it there.")
+			}
+		}
+	}
+	for _, e := range x.Choices {
+		c := rs.Vocabulary.Choice(e.Name)
+		expects, problem := parseExpected(c, e.Text)
+		for _, name := range expects.rules {
+			if problem == "" && !slices.Contains(rules, name) {
+				fail(e.Where, fmt.Sprintf("%s is expected to be a conflict of %s, and there is no rule %q.", e.Name, source.And(expects.rules), name),
+					source.DidYouMean(name, rules, "Name one of this ruleset, or one it builds on with its ruleset in front."))
 			}
 		}
 	}

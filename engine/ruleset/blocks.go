@@ -110,10 +110,19 @@ func (p *partReader) rule(b *source.Block) {
 	r.overrides = f.Texts("overrides")
 	f.Inner("advise")
 	f.Done()
+	first := map[string]source.Range{} // of each choice
 	for _, a := range b.Blocks {
-		if a.Type == "advise" {
-			r.Advise = append(r.Advise, p.advise(a)...)
+		if a.Type != "advise" {
+			continue
 		}
+		choice := a.Label0().Text
+		if at, twice := first[choice]; twice && len(a.Labels) == 1 {
+			p.fail(source.Errorf(a.Where, "duplicate", "The rule has a second block advise %q, and a rule counts once for a choice.", choice).
+				Hinting("Put both into one block, or make two rules.").With("The first one is here.", at))
+			continue
+		}
+		first[choice] = a.Where
+		r.Advise = append(r.Advise, p.advise(a)...)
 	}
 	if len(b.Blocks) == 0 && len(r.overrides) == 0 {
 		p.fail(source.Errorf(b.Where, "no_advice", "The rule %q advises nothing.", name).

@@ -34,7 +34,7 @@ func (p *partReader) workedCase(b *source.Block) {
 		whole = whole && (inner.Type == "given" || inner.Type == "expect")
 	}
 	if c.Given == nil && whole {
-		p.fail(source.Errorf(b.Where, "missing", "The case %q has no given block.", c.Name).Hinting(`Add the assessment: given { device_for = ["left"] left { ... } }`))
+		p.fail(source.Errorf(b.Where, "missing", "The case %q has no given block.", c.Name).Hinting("Add the assessment:\ngiven {\ndevice_for = [\"left\"]\nleft { ... }\n}"))
 	}
 	if len(c.Expect) == 0 && whole {
 		p.fail(source.Errorf(b.Where, "missing", "The case %q expects nothing.", c.Name).

@@ -26,7 +26,7 @@ func (p *partReader) header(files []*source.File, want string, from source.Range
 	}
 	if b == nil {
 		d := source.Errorf(source.Range{File: files[0]}, "missing", "The folder has no ruleset block.").
-			Hinting(`Add one: ruleset "name" { title = "..." version = "1.0.0" status = "draft" vocabulary = "lower_limb@1" }`)
+			Hinting("Add one:\nruleset \"name\" {\ntitle = \"...\"\nversion = \"1.0.0\"\nstatus = \"draft\"\nvocabulary = \"lower_limb@1\"\n}")
 		for _, x := range p.blocks {
 			switch {
 			case x.Type != "vocabulary":

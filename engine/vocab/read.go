@@ -127,7 +127,7 @@ func (r *reader) header(blocks []*source.Block, files []*source.File) {
 	}
 	if header == nil {
 		r.fail(source.Errorf(source.Range{File: files[0]}, "missing", "The folder has no vocabulary block.").
-			Hinting(`Add one: vocabulary "lower_limb" { title = "..." version = "1.0.0" }`))
+			Hinting("Add one:\nvocabulary \"lower_limb\" {\ntitle = \"...\"\nversion = \"1.0.0\"\n}"))
 		return
 	}
 	r.v.Where = header.Where

@@ -6,7 +6,6 @@ import (
 
 	"github.com/google/cel-go/cel"
 
-	"crus/engine/clinical"
 	"crus/engine/source"
 )
 
@@ -38,6 +37,12 @@ func (s *scope) spelling(t source.Text) bool {
 			return ""
 		}
 		return toks[i].text
+	}
+	for i := range toks {
+		if at, message, hint := unitBehind(runes, toks, i); message != "" {
+			s.fail(source.Errorf(place(at), "syntax", "%s", message).Hinting("%s", hint))
+			return false
+		}
 	}
 	for i, tok := range toks {
 		if message, hint := misspelt(tok.text, text(i-1), text(i+1)); message != "" {
@@ -109,9 +114,6 @@ func misspelt(tok, prev, next string) (message, hint string) {
 		if strings.HasSuffix(number, ".") {
 			return "A number does not end with a point.", "Write " + strings.TrimRight(number, ".") + "."
 		}
-		if literal(tok[len(number):]) {
-			return "A unit does not stand behind its number here.", "Write " + tok[len(number):] + "(" + number + ")."
-		}
 	}
 	if prev != "." && next != "." && (next != "(" || operandEnd(prev)) {
 		if hint := english(tok); hint != "" {
@@ -142,16 +144,6 @@ func english(word string) string {
 	return ""
 }
 
-// literal reports whether a word makes a quantity of a number.
-func literal(word string) bool {
-	for _, u := range clinical.Units() {
-		if name := clinical.LiteralFor(u); name != "" && name == word {
-			return true
-		}
-	}
-	return false
-}
-
 // unjoined says what is wrong where one token can't be followed by the next, which is "" at the end.
 func unjoined(tok, next string) (message, hint string) {
 	joins := joining(tok)
@@ -164,8 +156,6 @@ func unjoined(tok, next string) (message, hint string) {
 		return "Something is missing between " + tok + " and " + next + ".", "Write what belongs between the two, or take one out."
 	case joins || !operandEnd(tok) || !operandStart(next):
 		return "", ""
-	case number(tok) && literal(next):
-		return "A unit does not stand behind its number here.", "Write " + next + "(" + tok + ")."
 	case number(tok) && number(next):
 		return "A number is written without a space.", "Write " + tok + next + "."
 	}

@@ -119,6 +119,9 @@ func (p *partReader) period(f *source.Fields) {
 // vocabulary reads the vocabulary once; all parts must agree on it. from is where another ruleset
 // builds on this one.
 func (p *partReader) vocabulary(t source.Text, from source.Range) {
+	if !p.wanted(t) {
+		return
+	}
 	f, want, ok := p.lib.find(p.folder, t.S)
 	if !ok {
 		p.fail(source.Errorf(t.All(), "unknown_name", "There is no vocabulary %s.", t.S).

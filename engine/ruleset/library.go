@@ -88,6 +88,9 @@ func (l Library) named(name, what string) (folder, string, source.Diagnostics) {
 	if name == "" {
 		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "unknown_name", "No %s is named.", what).Hinting("%s", l.known())}
 	}
+	if !vocab.IsWanted(name) {
+		return folder{}, "", source.Diagnostics{noVersion(source.Range{}, name)}
+	}
 	f, want, ok := l.find(folder{}, name)
 	if !ok {
 		return folder{}, "", source.Diagnostics{source.Errorf(source.Range{}, "unknown_name", "There is no %s %s.", what, name).

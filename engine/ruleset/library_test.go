@@ -105,7 +105,8 @@ func TestNamedByAPerson(t *testing.T) {
 		"empty":      "error: The folder empty has no .hcl files.\n      A ruleset or vocabulary is a folder with .hcl files; check the path.\n",
 		"./nowhere":  "error: There is no folder ./nowhere.\n      Check the path. Known by name are clinic and words; anything else is given\n      as a folder.\n",
 		"clinics":    "error: There is no ruleset clinics.\n      Did you mean clinic? Known by name are clinic and words; anything else is\n      given as a folder.\n",
-		"clinic@1@2": "",
+		"clinic@1@2": "error: \"1@2\" behind the @ is not a version.\n      For example clinic@1 for any 1.x.y, or clinic@1.2.0 for that one.\n",
+		"clinic@":    "error: Behind the @ the version is missing.\n      For example clinic@1 for any 1.x.y, or clinic@1.2.0 for that one.\n",
 		"":           "error: No ruleset is named.\n      Known by name are clinic and words; anything else is given as a folder.\n",
 	} {
 		rs, diags := lib.Ruleset(name)

@@ -161,7 +161,7 @@ func (r *reader) except() {
 				names = append(names, n)
 			}
 			r.fail(source.Errorf(e.Where, "unknown_name", "There is no rule or caution %q to leave out.", e.Name).
-				Hinting("%s", source.DidYouMean(e.Name, names, "Name it with its ruleset, for example limb_safety.driving.")))
+				Hinting("%s", r.exceptLike(p.part, e.Name, names)))
 			continue
 		}
 		r.rs.Excepts = append(r.rs.Excepts, e)
@@ -171,6 +171,31 @@ func (r *reader) except() {
 			x.Overrides = without(x.Overrides, rule)
 		}
 	}
+}
+
+// exceptLike makes the hint for something to leave out that does not exist.
+func (r *reader) exceptLike(p *partReader, name string, names []string) string {
+	var ends []string // the same name, with a ruleset before it
+	for _, n := range names {
+		if strings.HasSuffix(n, "."+name) {
+			ends = append(ends, n)
+		}
+	}
+	sort.Strings(ends)
+	part, _, qualified := strings.Cut(name, ".")
+	switch {
+	case len(ends) > 0:
+		return "Name it with its ruleset: " + source.Or(ends) + "."
+	case qualified && r.parts[part] == nil:
+		if f, _, ok := p.lib.find(p.folder, part); ok {
+			if header := f.header(); header != nil && header.Type == "ruleset" {
+				version, _ := header.Attr("version")
+				major, _, _ := strings.Cut(version.Value.Text.S, ".")
+				return "Only what is built on can be left out: add builds_on = [\"" + part + "@" + major + "\"] to the ruleset block."
+			}
+		}
+	}
+	return source.DidYouMean(name, names, "Name it with its ruleset, for example limb_safety.driving.")
 }
 
 func without[T comparable](list []T, x T) []T {

@@ -133,6 +133,10 @@ func cycle(trail []string, name string) bool { return contains(trail, name) }
 // buildOn reads a ruleset that this one builds on, once.
 func (p *partReader) buildOn(t source.Text, trail []string) {
 	name, _, _ := strings.Cut(t.S, "@")
+	if !p.wanted(t) {
+		p.lost[name] = true
+		return
+	}
 	f, want, ok := p.lib.find(p.folder, t.S)
 	if !ok {
 		p.lost[name] = true
@@ -149,6 +153,24 @@ func (p *partReader) buildOn(t source.Text, trail []string) {
 	if p.part(f, want, trail, t.All()) == nil {
 		p.lost[name] = true
 	}
+}
+
+// wanted reports a name behind whose @ stands no version.
+func (p *partReader) wanted(t source.Text) bool {
+	if vocab.IsWanted(t.S) {
+		return true
+	}
+	p.fail(noVersion(t.All(), t.S))
+	return false
+}
+
+func noVersion(where source.Range, asked string) source.Diagnostic {
+	name, want, _ := strings.Cut(asked, "@")
+	message := fmt.Sprintf("%q behind the @ is not a version.", want)
+	if want == "" {
+		message = "Behind the @ the version is missing."
+	}
+	return source.Errorf(where, "version", "%s", message).Hinting("For example %s@1 for any 1.x.y, or %s@1.2.0 for that one.", name, name)
 }
 
 // visible gives the facts of all parts read so far, by the path that this part uses.

@@ -24,3 +24,11 @@ func TestIsVersion(t *testing.T) {
 		}
 	}
 }
+
+func TestIsWanted(t *testing.T) {
+	for name, want := range map[string]bool{"a": true, "a@1": true, "a@1.2": true, "a@1.2.0": true, "a@": false, "a@x": false, "a@1.": false, "a@1@2": false, "a@1.2.0.0": false, "a@01": false} {
+		if got := IsWanted(name); got != want {
+			t.Errorf("%q: %v", name, got)
+		}
+	}
+}

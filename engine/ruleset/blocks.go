@@ -31,6 +31,9 @@ func (p *partReader) fact(fields *source.Fields, f *Fact) {
 	} else if t, ok := fields.RequiredText("holds", `"limb.plantarflexor_tone >= modified_ashworth('2')"`); ok {
 		f.Expr = p.scope.condition(t)
 	}
+	for _, other := range []string{"when", "if", "holds", "value", "formula"} {
+		fields.Instead(other, map[string]string{"finding": "holds", "quantity": "value"}[fields.Block.Type])
+	}
 	f.Because = p.text(fields, "because")
 	f.Cites = p.citing(fields)
 	fields.Done()
@@ -109,6 +112,8 @@ func (p *partReader) rule(b *source.Block) {
 	r.Basis, r.Cites = p.basis(f, true)
 	r.overrides = f.Texts("overrides")
 	f.Inner("advise")
+	f.Instead("holds", "when")
+	f.Instead("if", "when")
 	f.Done()
 	first := map[string]source.Range{} // of each choice
 	for _, a := range b.Blocks {
@@ -124,7 +129,7 @@ func (p *partReader) rule(b *source.Block) {
 		first[choice] = a.Where
 		r.Advise = append(r.Advise, p.advise(a)...)
 	}
-	if len(b.Blocks) == 0 && len(r.overrides) == 0 {
+	if _, meant := b.Attr("advise"); !meant && len(b.Blocks) == 0 && len(r.overrides) == 0 {
 		p.fail(source.Errorf(b.Where, "no_advice", "The rule %q advises nothing.", name).
 			Hinting(`Add a block: advise "shell_trimline" { at_least = "in_front_of_malleoli" }`))
 	}
@@ -148,6 +153,8 @@ func (p *partReader) caution(b *source.Block) {
 		c.Says = p.text(f, "says")
 	}
 	c.Act = p.text(f, "act")
+	f.Instead("holds", "when")
+	f.Instead("because", "says")
 	c.Basis, c.Cites = p.basis(f, true)
 	f.Done()
 	p.rs.Cautions = append(p.rs.Cautions, c)

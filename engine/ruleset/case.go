@@ -1,6 +1,7 @@
 package ruleset
 
 import (
+	"fmt"
 	"strings"
 
 	"crus/engine/source"
@@ -53,7 +54,7 @@ func (p *partReader) expectation(b *source.Block) *Expectation {
 	if e.Of != "left" && e.Of != "right" && e.Of != "person" {
 		p.fail(source.Errorf(b.Where, "label", `An expect block is for "left", "right" or "person".`).Hinting(`For example: expect "left" {`))
 	}
-	f := b.Fields(&p.diags)
+	f, before := b.Fields(&p.diags), p.diags.Errors()
 	e.Choices = p.expected(f, "choices", `{ shell_side = "anterior" }`, func(x Expected) {
 		if p.rs.Vocabulary.Choice(x.Name) == nil {
 			p.noChoice(source.Label{Text: x.Name, Where: x.Where})
@@ -63,7 +64,7 @@ func (p *partReader) expectation(b *source.Block) *Expectation {
 	e.Quantities = p.expected(f, "quantities", `{ pitch = "6.2 deg +- 0.1" }`, func(x Expected) { p.named("quantity."+x.Name, x.Where) })
 	e.Cautions, e.Fires, e.Silent = f.Texts("cautions"), f.Texts("fires"), f.Texts("silent")
 	f.Done()
-	if len(e.Choices)+len(e.Findings)+len(e.Quantities)+len(e.Cautions)+len(e.Fires)+len(e.Silent) == 0 {
+	if p.diags.Errors() == before && len(e.Choices)+len(e.Findings)+len(e.Quantities)+len(e.Cautions)+len(e.Fires)+len(e.Silent) == 0 {
 		p.fail(source.Errorf(b.Where, "missing", "The expect block expects nothing.").Hinting(`For example: choices = { shell_side = "anterior" }`))
 	}
 	return e
@@ -87,7 +88,11 @@ func (p *partReader) expected(f *source.Fields, name, example string, check func
 		case v.Kind == source.NullKind && name == "findings":
 			x.Text = "unknown"
 		default:
-			p.fail(source.Errorf(v.Where, "kind", "%s is expected as a text, and this is %s.", field.Name, v.Kind).Hinting("For example: %s = %s", name, example))
+			hint := "For example: " + name + " = " + example
+			if c := p.rs.Vocabulary.Choice(x.Name); v.Kind == source.NumberKind && name == "choices" && c != nil && c.Numeric() {
+				hint = fmt.Sprintf("A number is written with its unit, in quotes: %s = \"%v %s\"", x.Name, v.Number, c.Unit.Code)
+			}
+			p.fail(source.Errorf(v.Where, "kind", "%s is expected as a text, and this is %s.", field.Name, v.Kind).Hinting("%s", hint))
 			continue
 		}
 		check(x)

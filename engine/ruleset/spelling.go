@@ -39,6 +39,12 @@ func (s *scope) spelling(t source.Text) bool {
 		return toks[i].text
 	}
 	for i := range toks {
+		if at, path := s.apart(toks, i); path != "" {
+			s.fail(source.Errorf(place(at), "unknown_name", "A name has no space and no - in it.").Hinting("Write %s.", path))
+			return false
+		}
+	}
+	for i := range toks {
 		if at, message, hint := unitBehind(runes, toks, i); message != "" {
 			s.fail(source.Errorf(place(at), "syntax", "%s", message).Hinting("%s", hint))
 			return false
@@ -58,6 +64,30 @@ func (s *scope) spelling(t source.Text) bool {
 	}
 	s.brackets(toks, place)
 	return s.diags.Errors() == before
+}
+
+// apart finds a name that begins at toks[i] and has spaces or - where it should have underscores: its
+// place, and the name as it is written.
+func (s *scope) apart(toks []token, i int) (at span, path string) {
+	if i+3 >= len(toks) || !isRoot(toks[i].text) || toks[i+1].text != "." {
+		return span{}, ""
+	}
+	name := toks[i].text + "." + toks[i+2].text
+	if contains(s.paths, name) { // a - behind it can be a minus
+		return span{}, ""
+	}
+	for j := i + 3; j < len(toks); j++ {
+		if toks[j].text == "-" && j+1 < len(toks) {
+			j++
+		}
+		if !operandStart(toks[j].text) {
+			break
+		}
+		if name += "_" + toks[j].text; contains(s.paths, name) {
+			at, path = span{toks[i].start, toks[j].end}, name
+		}
+	}
+	return at, path
 }
 
 // misspelt says what is wrong with one token, and what to write.

@@ -14,6 +14,7 @@ type Fields struct {
 	asked []string
 	inner []string
 	lacks []lack
+	alias map[string]string // the name of an attribute by another that people write
 }
 
 // lack is an attribute that is not written, with an example of it.
@@ -226,18 +227,38 @@ func (f *Fields) Where(name string) Range {
 // Inner names the kinds of block that may stand inside this one.
 func (f *Fields) Inner(types ...string) { f.inner = append(f.inner, types...) }
 
+// Instead notes a name that people write in place of an attribute's.
+func (f *Fields) Instead(written, name string) {
+	if f.alias == nil {
+		f.alias = map[string]string{}
+	}
+	f.alias[written] = name
+}
+
 // Done reports the attributes and inner blocks that the block does not have, and those that it lacks.
 func (f *Fields) Done() {
 	var unknown []string
 	for _, a := range f.Block.Attrs {
-		if !contains(f.asked, a.Name) {
-			unknown = append(unknown, a.Name)
-			f.fail(Errorf(a.NameWhere, "unknown_field", "%s has nothing called %s.", describe(f.Block), a.Name).
-				Hinting("%s", DidYouMean(a.Name, append(unique(f.asked), f.inner...), "It can have "+And(unique(f.asked))+".")))
+		if contains(f.asked, a.Name) {
+			continue
 		}
+		d := Errorf(a.NameWhere, "unknown_field", "%s has nothing called %s.", describe(f.Block), a.Name).
+			Hinting("%s", DidYouMean(a.Name, append(unique(f.asked), f.inner...), "It can have "+And(unique(f.asked))+"."))
+		meant := a.Name
+		if name, ok := f.alias[a.Name]; ok && contains(f.asked, name) {
+			meant = name
+			d = d.Hinting("Here it is called %s.", name)
+		} else if contains(f.inner, a.Name) {
+			d = Errorf(a.NameWhere, "unknown_field", "%s is a block, and is written without =.", a.Name).
+				Hinting("Take the = out; what it is about, if anything, stands in quotes: %s \"...\" {", a.Name)
+		}
+		unknown = append(unknown, meant)
+		f.fail(d)
 	}
 	for _, b := range f.Block.Blocks {
-		if !contains(f.inner, b.Type) {
+		if contains(f.asked, b.Type) {
+			f.fail(Errorf(b.Where, "unknown_block", "%s is written with = before its {.", b.Type).Hinting("Write %s = {", b.Type))
+		} else if !contains(f.inner, b.Type) {
 			other := "No block can stand inside it."
 			if len(f.inner) > 0 {
 				other = "Inside it can stand " + And(f.inner) + "."

@@ -257,7 +257,7 @@ func (f *Fields) Done() {
 	}
 	for _, b := range f.Block.Blocks {
 		if contains(f.asked, b.Type) {
-			f.fail(Errorf(b.Where, "unknown_block", "%s is written with = before its {.", b.Type).Hinting("Write %s = {", b.Type))
+			f.fail(Errorf(b.Where, "unknown_block", "%s is no block, and is written with =.", b.Type).Hinting("Put the = behind its name: %s = ...", b.Type))
 		} else if !contains(f.inner, b.Type) {
 			other := "No block can stand inside it."
 			if len(f.inner) > 0 {

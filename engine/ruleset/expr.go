@@ -177,6 +177,9 @@ func (s *scope) formula(t source.Text, unit clinical.Unit) *Expr {
 	if d, ok := clinical.DimensionOf(typ); !ok || d != unit.Dimension {
 		want := clinical.Describe(unit.Dimension.CELType())
 		hint := "It stands for a value in " + unit.Code + "."
+		if number, ok := literalNumber(e.AST.NativeRep().Expr()); ok {
+			hint = "For example " + clinical.LiteralFor(unit) + "(" + e.Written(number) + ")."
+		}
 		if typ == cel.IntType || typ == cel.DoubleType {
 			hint = "A quantity says its unit, for example " + clinical.LiteralFor(unit) + "(10)."
 		}
@@ -184,6 +187,15 @@ func (s *scope) formula(t source.Text, unit clinical.Unit) *Expr {
 		return nil
 	}
 	return e
+}
+
+// literalNumber gives the id of the number in a quantity that is written plainly, as 10 in deg(10).
+func literalNumber(e ast.Expr) (id int64, ok bool) {
+	if e.Kind() != ast.CallKind || len(e.AsCall().Args()) != 1 || literalFor(e.AsCall().FunctionName()) == "" {
+		return 0, false
+	}
+	number := e.AsCall().Args()[0]
+	return number.ID(), number.Kind() == ast.LiteralKind
 }
 
 func (s *scope) fail(d source.Diagnostic) { *s.diags = append(*s.diags, d) }
@@ -194,12 +206,12 @@ func (s *scope) compile(t source.Text) (*Expr, *cel.Type) {
 		e.runes = append(e.runes, i)
 	}
 	e.runes = append(e.runes, len(t.S))
-	if !s.spelling(t) {
-		return nil, nil
-	}
 	if len(e.runes) > maxText {
 		s.fail(source.Errorf(t.All(), "too_large", "The condition is longer than %d characters.", maxText).
 			Hinting("Divide it into findings that each say one thing."))
+		return nil, nil
+	}
+	if !s.spelling(t) {
 		return nil, nil
 	}
 	parsed, iss := s.env.Parse(t.S)

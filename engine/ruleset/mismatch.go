@@ -208,7 +208,7 @@ func (m *mismatcher) function(name string, sides []side) (message, hint string) 
 	case len(sides) == 0:
 		return name + "(...) takes something between its brackets.", hint
 	case hint == "":
-		hint = "The functions are listed in docs/language.md."
+		hint = functionKinds
 	}
 	return name + " can't be used on " + source.And(given) + ".", hint
 }

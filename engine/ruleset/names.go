@@ -113,6 +113,19 @@ func (w *nameWalk) ident(e ast.Expr, bound []string) {
 	if w.isOption(name) {
 		hint = "A word to compare with stands in single quotes: '" + name + "'."
 	}
+	switch strings.ToLower(name) {
+	case "unknown", "missing", "undefined", "none", "nil":
+		if !w.isOption(name) {
+			hint = "Whether something is known is asked with recorded(limb.x), or !recorded(limb.x)."
+		}
+	case "yes", "true":
+		hint = "What is a yes or no stands alone in a condition: finding.x"
+	case "no", "false":
+		hint = "What is a yes or no stands alone in a condition, denied with ! before it: !finding.x"
+	}
+	if w.vocab.Choice(name) != nil {
+		hint = name + " is a choice, not a measure: it is advised, and not read."
+	}
 	w.fail(source.Errorf(where, "unknown_name", "There is nothing called %s.", name).Hinting("%s", hint))
 }
 
@@ -238,6 +251,11 @@ func (s *scope) resolve(path string, where source.Range) (Ref, *source.Diagnosti
 		return failed("There is nothing called "+path+".", "Names begin with person., limb., other., finding. or quantity.")
 	}
 	m := s.vocab.Measure(name)
+	if m == nil && s.vocab.Choice(name) != nil {
+		d := source.Errorf(where, "unknown_name", "%s is a choice, not a measure: it is advised, and not read.", name).
+			Hinting("Ask what the choice depends on, with a measure or a finding.")
+		return ref, &d
+	}
 	if m == nil {
 		return failed("There is no measure "+path+".", "The vocabulary lists the measures: see crus form.")
 	}
@@ -363,6 +381,9 @@ func (w *nameWalk) elsewhere(e ast.Expr, c ast.CallExpr, bound []string) bool {
 	return true
 }
 
+// functionKinds is the hint where no function is near.
+const functionKinds = "Functions are units such as deg(5), scales such as muscle_power('3'), recorded, since, abs, least and greatest."
+
 // functionLike makes the hint for a function that does not exist.
 func (w *nameWalk) functionLike(name string) string {
 	switch strings.ToLower(name) {
@@ -372,8 +393,14 @@ func (w *nameWalk) functionLike(name string) string {
 		return "Write condition ? one : other."
 	case "dyn", "type":
 		return "Compare the measure itself."
+	case "min", "minimum", "lowest":
+		return "The smaller of some is least(a, b)."
+	case "max", "maximum", "highest":
+		return "The greater of some is greatest(a, b)."
+	case "today", "now", "date", "age":
+		return "How long ago a date is, on the day of the assessment, is asked with since(person.x) > weeks(12)."
 	case "has", "exists":
 		return "Write recorded(limb.x) to ask whether x was recorded."
 	}
-	return source.DidYouMean(name, w.funcs, "The functions are listed in docs/language.md.")
+	return source.DidYouMean(name, w.funcs, functionKinds)
 }

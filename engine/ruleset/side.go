@@ -137,7 +137,7 @@ func (m *mismatcher) wayOut(sign string, a, b side) string {
 		case other && (sign == "+" || sign == "-"):
 			return "Only like quantities are added and subtracted: " + m.plural(a.typ) + " with " + m.plural(a.typ) + "."
 		case other && calculates:
-			return "Which quantities can be calculated with each other is listed in docs/language.md."
+			return "Products are force by length (a moment), length by length (an area), and stiffness by angle; anything can be multiplied or divided by a number or a ratio."
 		case other:
 			return "Compare it with " + a.kind + ", for example " + m.literal(a, d) + "(5)."
 		}

@@ -56,6 +56,13 @@ func (s *scope) spelling(t source.Text) bool {
 			return false
 		}
 	}
+	for i := range toks {
+		if from, to, ok := roundList(toks, i); ok {
+			s.fail(source.Errorf(place(span{from, to}), "syntax", "A list does not stand in round brackets.").
+				Hinting("Write in [%s].", strings.TrimSpace(short(string(runes[from+1:to-1])))))
+			return false
+		}
+	}
 	for i, tok := range toks {
 		if message, hint := unjoined(tok.text, text(i+1)); message != "" {
 			s.fail(source.Errorf(place(span{tok.start, toks[min(i+1, len(toks)-1)].end}), "syntax", "%s", message).Hinting("%s", hint))
@@ -88,6 +95,27 @@ func (s *scope) apart(toks []token, i int) (at span, path string) {
 		}
 	}
 	return at, path
+}
+
+// roundList finds a list in round brackets behind the in at toks[i].
+func roundList(toks []token, i int) (from, to int, ok bool) {
+	if toks[i].text != "in" || i+1 >= len(toks) || toks[i+1].text != "(" {
+		return 0, 0, false
+	}
+	depth := 0
+	for _, t := range toks[i+1:] {
+		switch t.text {
+		case "(", "[":
+			depth++
+		case ")", "]":
+			if depth--; depth == 0 {
+				return toks[i+1].start, t.end, ok
+			}
+		case ",":
+			ok = ok || depth == 1
+		}
+	}
+	return 0, 0, false
 }
 
 // misspelt says what is wrong with one token, and what to write.

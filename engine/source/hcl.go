@@ -79,15 +79,15 @@ func fromHCL(f *File, diags hcl.Diagnostics) Diagnostic {
 		if d.Subject != nil {
 			where = Range{f, d.Subject.Start.Byte, d.Subject.End.Byte}
 		}
-		message, hint := plainHCL(d, bytes.TrimRight(f.Src[:where.Start], " \t"))
+		message, hint := plainHCL(d, bytes.TrimRight(f.Src[:where.Start], " \t"), f.Src[where.Start:])
 		return Errorf(where, "syntax", "%s", message).Hinting("%s", hint)
 	}
 	return Errorf(Range{f, 0, 0}, "syntax", "The file could not be read.")
 }
 
 // plainHCL rewords the parser's errors for a reader who does not know HCL; before is what stands before
-// the place.
-func plainHCL(d *hcl.Diagnostic, before []byte) (message, hint string) {
+// the place, and behind is what begins there.
+func plainHCL(d *hcl.Diagnostic, before, behind []byte) (message, hint string) {
 	switch d.Summary {
 	case "Unterminated template string":
 		return "A quoted text is not closed.", `Close it with ", or write a long text between <<-EOT and EOT on lines of their own.`
@@ -117,8 +117,14 @@ func plainHCL(d *hcl.Diagnostic, before []byte) (message, hint string) {
 	case "Unclosed configuration block":
 		return "This block has no closing brace.", "Write } on a line of its own where the block ends."
 	case "Invalid block definition", "Invalid argument name":
+		if next := bytes.TrimSpace(behind); bytes.HasSuffix(before, []byte(`"`)) && !bytes.HasPrefix(next, []byte("{")) && !bytes.HasPrefix(next, []byte("=")) {
+			return "A = is missing between the name and its text, or a { behind the name of a block.", `For example: title = "..." or rule "name" {`
+		}
 		return "A block begins with its kind, its name in quotes, and { on the same line.", `For example: rule "raise_trimline" {`
 	case "Argument or block definition required":
+		if bytes.HasPrefix(bytes.TrimLeft(behind, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_-"), []byte(":")) {
+			return "A name and its value are joined by = and not by a colon.", `For example: title = "..."`
+		}
 		return "This is neither a name = value line nor the beginning of a block.", `For example: title = "..." or rule "name" {`
 	case "Unclosed tuple", "Missing item separator":
 		return "A list is not closed, or a comma is missing between its items.", `For example: ["first", "second"]`

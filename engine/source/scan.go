@@ -36,6 +36,7 @@ func scan(f *File, tokens hclsyntax.Tokens) *Diagnostic {
 type scanner struct {
 	file   *File
 	before hclsyntax.Token
+	begin  Range   // the last ${
 	open   []Range // braces and brackets that are open
 	inside bool    // between ${ and }
 	name   bool    // and there is a name already
@@ -57,7 +58,7 @@ func (s *scanner) token(t, next hclsyntax.Token) *Diagnostic {
 	case hclsyntax.TokenCBrace, hclsyntax.TokenCBrack:
 		return s.closing(t, where)
 	case hclsyntax.TokenTemplateInterp:
-		s.inside, s.name = true, false
+		s.inside, s.name, s.begin = true, false, where
 	case hclsyntax.TokenTemplateControl:
 		return problem(where, "template", "%{ begins a control sequence, which texts here do not have.", "Write %%{ for the two characters themselves.")
 	case hclsyntax.TokenOHeredoc:
@@ -116,6 +117,18 @@ func (s *scanner) closing(t hclsyntax.Token, where Range) *Diagnostic {
 
 // template looks at a token between ${ and }, where one dotted name stands.
 func (s *scanner) template(t hclsyntax.Token, where Range) *Diagnostic {
+	d := s.inTemplate(t, where)
+	if d == nil {
+		return nil
+	}
+	line, _, _ := strings.Cut(string(s.file.Src[s.begin.Start:]), "\n")
+	if !strings.Contains(line, "}") {
+		return problem(s.begin, "template", "A ${ is not closed.", "Close it with } behind the name, for example ${limb.plantarflexor_tone}.")
+	}
+	return d
+}
+
+func (s *scanner) inTemplate(t hclsyntax.Token, where Range) *Diagnostic {
 	switch t.Type {
 	case hclsyntax.TokenTemplateSeqEnd:
 		s.inside = false

@@ -19,6 +19,7 @@ func Lint(rs *Ruleset, today time.Time) source.Diagnostics {
 	l.answers()
 	l.unused()
 	l.standing()
+	l.texts()
 	for _, e := range l.conditions() {
 		l.comparisons(e)
 	}

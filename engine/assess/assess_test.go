@@ -25,6 +25,9 @@ vocabulary "small_limb" {
 scale "ashworth" {
   grades = ["0", "1", "1+", "2", "3", "4"]
 }
+scale "muscle" {
+  grades = ["3", "4-", "4", "4+", "5"]
+}
 measure "age" {
   of = "person"
   label = "Age"
@@ -88,6 +91,18 @@ measure "tone" {
   label = "Tone"
   scale = "ashworth"
   error = 1
+}
+measure "strength" {
+  of = "limb"
+  label = "Strength"
+  scale = "muscle"
+  error = 1
+}
+measure "side_used" {
+  of = "limb"
+  label = "How it is put on"
+  one_of = ["one_hand", "both_hands", "right_hand"]
+  error_basis = "None is published."
 }
 measure "foot_posture" {
   of = "limb"

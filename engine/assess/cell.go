@@ -85,7 +85,7 @@ func (r *record) number(t *table, cell string, where source.Range) source.Value 
 	}
 	written += exponent
 	switch {
-	case len(rest) > 1 && (rest[0] == '.' || rest[0] == ',') && rest[1] >= '0' && rest[1] <= '9':
+	case twoMarks(rest):
 		r.refuse(source.Errorf(where, "decimal", "%s has more than one decimal mark.", quoted(cell)).
 			Hinting("Write the number with one point and nothing between its thousands, for example 1234.5."))
 	case mark == "," && t.separator != ';':
@@ -104,6 +104,11 @@ func (r *record) number(t *table, cell string, where source.Range) source.Value 
 		r.refuse(tooLarge(where))
 	}
 	return source.Value{Kind: source.NumberKind, Where: where}
+}
+
+// twoMarks reports whether a further decimal mark stands behind a number that has been read.
+func twoMarks(rest string) bool {
+	return len(rest) > 1 && (rest[0] == '.' || rest[0] == ',') && digit(rest[1])
 }
 
 // cutFold is strings.CutPrefix without regard to capital letters.

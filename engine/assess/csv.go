@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/csv"
 	"errors"
+	"fmt"
 	"io"
 	"strings"
 
@@ -21,6 +22,8 @@ import (
 //	a measure its name, or person.name or limb.name, and if wanted the unit of the whole column
 //	          behind it: leg_length [cm]
 //
+// Capital letters, and blanks around a name, do not matter there.
+//
 // What may stand in a cell is said in cell.go. The date, the assessor and the measures of the
 // person may stand in one row of an assessment or in both; two that differ are refused. Columns are
 // separated by what separates those of the first line: comma, semicolon or tab.
@@ -36,10 +39,13 @@ func ReadCSV(f *source.File, v *vocab.Vocabulary) ([]*Assessment, source.Diagnos
 	t.read()
 	var out []*Assessment
 	all := t.diags
+	if len(t.noSide) > 0 {
+		all = append(all, t.sides())
+	}
 	for _, r := range t.records {
 		a, diags := check(r.finish(), v)
 		all = append(all, diags...)
-		if a != nil {
+		if a != nil && !r.incomplete {
 			out = append(out, a)
 		}
 	}
@@ -59,6 +65,7 @@ type table struct {
 	columns   []column
 	records   []*record // in the order of their first rows
 	byID      map[string]*record
+	noSide    []source.Value // cells of the column side that do not say one
 }
 
 func (t *table) fail(d source.Diagnostic) { t.diags = append(t.diags, d) }
@@ -99,6 +106,19 @@ func (t *table) read() {
 			return
 		}
 	}
+}
+
+// sides reports the cells that do not say a side, all at once: a table that writes L writes it in
+// every row.
+func (t *table) sides() source.Diagnostic {
+	first := t.noSide[0]
+	message := quoted(first.Text.S) + " is not a side."
+	if n := len(t.noSide) - 1; n == 1 {
+		message = quoted(first.Text.S) + " is not a side, nor is what stands in 1 further row."
+	} else if n > 1 {
+		message = fmt.Sprintf("%s is not a side, nor is what stands in %d further rows.", quoted(first.Text.S), n)
+	}
+	return source.Errorf(first.Where, "side", "%s", message).Hinting("Write left or right.")
 }
 
 // end reports why there are no further rows, unless the table just ends.

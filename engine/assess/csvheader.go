@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"slices"
 	"strings"
 
 	"crus/engine/source"
@@ -18,7 +19,7 @@ type column struct {
 // its column is called limb.date or person.date.
 func columnNames() []string { return []string{"id", "date", "assessor", "side", "device"} }
 
-// header reads the first line.
+// header reads the first line. Capital letters and blanks around a name do not matter.
 func (t *table) header(cells []string, places []source.Range) {
 	first := map[string]source.Range{}
 	for i, cell := range cells {
@@ -36,18 +37,23 @@ func (t *table) header(cells []string, places []source.Range) {
 		first[key] = places[i]
 		t.columns = append(t.columns, c)
 	}
+	var missing []string
 	for _, name := range []string{"id", "side", "device"} {
 		if _, ok := first[name]; !ok {
-			t.fail(source.Errorf(places[0], "missing", "The table has no column %s.", name).
-				Hinting("Each row is a limb: its columns are id (of the assessment), side (left or right), device (yes or no: is one wanted for this limb), and measures."))
+			missing = append(missing, name)
 		}
+	}
+	if len(missing) > 0 {
+		t.fail(source.Errorf(places[0], "missing", "The table has no column %s.", source.Or(missing)).
+			Hinting("Each row is a limb: its columns are id (of the assessment), side (left or right), device (yes or no: is one wanted for this limb), and measures."))
 	}
 }
 
 // column reads one cell of the first line.
 func (t *table) column(cell string, where source.Range) column {
-	name, unit, hasUnit := strings.Cut(cell, "[")
-	name = strings.TrimSpace(name)
+	written, unit, hasUnit := strings.Cut(cell, "[")
+	written = strings.TrimSpace(written)
+	name := strings.ToLower(written)
 	for _, n := range columnNames() {
 		if n == name && !hasUnit {
 			return column{name: name}
@@ -59,7 +65,7 @@ func (t *table) column(cell string, where source.Range) column {
 	}
 	m := t.v.Measure(plain)
 	if m == nil || qualified && of != string(m.Of) {
-		t.fail(t.noColumn(name, m, where))
+		t.fail(t.noColumn(written, m, where))
 		return column{}
 	}
 	c := column{name: m.Name, measure: m}
@@ -92,6 +98,9 @@ func (t *table) noColumn(name string, m *vocab.Measure, where source.Range) sour
 	}
 	names := append(columnNames(), t.v.MeasureNames(vocab.Person)...)
 	names = append(names, t.v.MeasureNames(vocab.Limb)...)
+	if like := asName(name); slices.Contains(names, like) {
+		return source.Errorf(where, "unknown_field", "There is no column or measure %s.", short(name)).Hinting("Write it as %s.", like)
+	}
 	return source.Errorf(where, "unknown_field", "There is no column or measure %s.", short(name)).
-		Hinting("%s", nearest(name, names, "A column is one of "+source.And(columnNames())+", or a measure of "+t.v.Name+"."))
+		Hinting("%s", nearest(asName(name), names, "A column is one of "+source.And(columnNames())+", or a measure of "+t.v.Name+"."))
 }

@@ -16,6 +16,8 @@ type record struct {
 	person source.Value
 	limbs  map[Side]source.Value
 	device source.Value // the list device_for; its place is that of a cell of the column device
+
+	incomplete bool // a row was left out, since its side can't be told; nothing is made of the others
 }
 
 func newRecord(t *table, id source.Value) *record {
@@ -35,7 +37,8 @@ func (r *record) row(t *table, cells []string, places []source.Range) {
 	at := t.at("side")
 	side := Side(strings.ToLower(cells[at]))
 	if side != Left && side != Right {
-		r.fail(source.Errorf(places[at], "side", "%s is not a side.", quoted(cells[at])).Hinting("Write left or right."))
+		r.incomplete = true
+		t.noSide = append(t.noSide, textValue(places[at], cells[at]))
 		return
 	}
 	if first, twice := r.limbs[side]; twice {
@@ -106,7 +109,9 @@ func (r *record) finish() *document {
 			r.document.root.Fields = append(r.document.root.Fields, source.Field{Name: name, NameWhere: v.Where, Value: v})
 		}
 	}
-	add("device_for", r.device)
+	if !r.incomplete { // the row that was left out may want the device
+		add("device_for", r.device)
+	}
 	add("person", r.person)
 	add("left", r.limbs[Left])
 	add("right", r.limbs[Right])

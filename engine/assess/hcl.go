@@ -16,6 +16,11 @@ func ReadHCL(f *source.File, v *vocab.Vocabulary) (*Assessment, source.Diagnosti
 	}
 	root, diags := source.ReadHCL(f)
 	if root == nil {
+		for i, d := range diags {
+			if hint := bareSlip(f.Src, d.Where.Start); hint != "" {
+				diags[i] = d.Hinting("%s", hint)
+			}
+		}
 		return nil, diags
 	}
 	doc := newDocument(f, hclNotation)

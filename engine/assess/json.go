@@ -197,6 +197,13 @@ func (r *jsonReader) syntax(start int, err error) source.Diagnostic {
 		before = r.src[i]
 	}
 	d := source.Errorf(where, "syntax", "%s does not belong here.", quoted(word))
+	at := start
+	if digit(word[0]) && start > 0 && r.src[start-1] == ',' {
+		at = start - 1
+	}
+	if hint := bareSlip(r.src, at); hint != "" {
+		return d.Hinting("%s", hint)
+	}
 	switch {
 	case isNoNumber(word):
 		return notANumber(where, jsonNotation)

@@ -36,6 +36,10 @@ func (r *recorded) quantity() (ref.Val, bool) {
 	case r.value.Kind == source.NumberKind:
 		q, err = clinical.NewQuantity(r.value.Number, unit)
 	case r.value.Kind == source.TextKind && r.unit != nil:
+		if d, ok := r.slip(); ok {
+			r.fail(d)
+			return nil, false
+		}
 		d := r.wrong("unit", "has a unit beside its value, and the value is a text").Hinting("Write the value as a number alone.")
 		if r.notation == csvNotation {
 			d = r.wrong("unit", "has a unit in the first line, and this cell is no number alone").Hinting("Write the number alone, or take the unit out of the first line.")
@@ -72,15 +76,19 @@ func (r *recorded) bound(x float64) clinical.Quantity {
 
 // noQuantity says why a text is not a quantity of the measure's dimension.
 func (r *recorded) noQuantity(s string, err error) (ref.Val, bool) {
+	if d, ok := r.slip(); ok {
+		r.fail(d)
+		return nil, false
+	}
 	number := numberForm.FindStringSubmatch(s)
 	unit := ""
 	if number != nil {
 		unit = strings.TrimSpace(number[5])
 	}
 	switch {
-	case number == nil && strings.ContainsAny(s, "−–") && numberForm.MatchString(strings.NewReplacer("−", "-", "–", "-").Replace(s)):
-		r.fail(r.wrong("number", "has a dash that is not the minus sign of a number").Hinting("Write it with the sign of the keyboard: -5"))
-	case number == nil || number[2] == ",":
+	case number != nil && twoMarks(unit):
+		r.fail(r.wrong("decimal", "has more than one decimal mark").Hinting("Write the number with one point and nothing between its thousands, for example 1234.5."))
+	case number == nil:
 		r.fail(r.wrong("number", "is a number, and %s is not one", quoted(s)).Hinting("For example %s", r.notation.field(r.m.Name, r.example())))
 	case unit == "":
 		r.fail(r.wrong("unit", "is written as a text, which needs its unit").

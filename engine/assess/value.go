@@ -41,6 +41,7 @@ type recorded struct {
 	m         *vocab.Measure
 	path      string
 	value     source.Value
+	grouped   bool          // the value is the field value of a group
 	unit      *source.Value // the field unit; nil where it is not written
 	confirmed bool
 	reason    string // why it is not recorded
@@ -61,7 +62,7 @@ func (r *recorded) group(v source.Value) bool {
 	for _, f := range v.Fields {
 		switch f.Name {
 		case "value":
-			r.value = f.Value
+			r.value, r.grouped = f.Value, true
 			if f.Value.Kind == source.ObjectKind {
 				r.fail(r.wrong("kind", "is written as a group within a group").Hinting("For example %s", r.notation.confirmed(r.example())))
 			}
@@ -175,8 +176,15 @@ func (r *recorded) grade() (ref.Val, bool) {
 		if g, ok := r.m.Scale.Grade(strings.TrimSpace(r.value.Text.S)); ok {
 			return g, true
 		}
-		r.fail(source.Errorf(r.value.Where, "grade", "%s has no grade %s.", r.path, quoted(r.value.Text.S)).
-			Hinting("Its grades are %s.", source.And(r.quotedAll(grades))))
+		d := source.Errorf(r.value.Where, "grade", "%s has no grade %s.", r.path, quoted(r.value.Text.S)).
+			Hinting("Its grades are %s.", source.And(r.quotedAll(grades)))
+		switch g, ok := r.likeGrade(r.value.Text.S); {
+		case ok && strings.Contains(g, "-") && keyboardMinus(r.value.Text.S) != r.value.Text.S:
+			d = d.Hinting("Write it with the keyboard's minus -: %s", r.notation.field(r.named(), r.notation.text(g)))
+		case ok:
+			d = d.Hinting("Did you mean %s?", r.notation.text(g))
+		}
+		r.fail(d)
 	case source.NumberKind:
 		d := r.wrong("kind", "is a grade, which is a text, and this is a number").Hinting("Its grades are %s.", source.And(r.quotedAll(grades)))
 		if label := r.asWritten(); slices.Contains(grades, label) {
@@ -204,7 +212,11 @@ func (r *recorded) option() (ref.Val, bool) {
 	case r.value.Kind != source.TextKind:
 		r.fail(r.wrong("kind", "is one of a few words, and this is %s", r.value.Kind).Hinting("It can be %s.", all))
 	case !slices.Contains(r.m.Options, s):
-		r.fail(r.wrong("option", "can't be %s", quoted(s)).Hinting("It can be %s.", all))
+		hint := "It can be " + all + "."
+		if like := r.likeOption(s); like != "" {
+			hint = like + " " + hint
+		}
+		r.fail(r.wrong("option", "can't be %s", quoted(s)).Hinting("%s", hint))
 	default:
 		return types.String(s), true
 	}
@@ -230,6 +242,10 @@ func (r *recorded) count() (ref.Val, bool) {
 	n := r.value.Number
 	switch {
 	case r.value.Kind == source.TextKind:
+		if d, ok := r.slip(); ok {
+			r.fail(d)
+			break
+		}
 		r.fail(r.wrong("kind", "is a count, and this is the text %s", quoted(r.value.Text.S)).Hinting("Write a whole number alone: %s", r.notation.field(r.m.Name, r.example())))
 	case r.value.Kind != source.NumberKind:
 		r.fail(r.wrong("kind", "is a count, and this is %s", r.value.Kind).Hinting("For example %s", r.notation.field(r.m.Name, r.example())))

@@ -156,7 +156,7 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
 		c.CouldBecome = r.could(found, s.side, func(v verdict) (string, any) { return v.status, nil })
-		m.note("caution."+x.Name, weightOf(x.Level), found)
+		m.note("caution."+x.Name, cautionWeight(x.Level), found)
 	}
 	switch w.truth {
 	case yes:
@@ -164,9 +164,12 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 	case unknown:
 		c.State, c.Failed = Pending, w.trace.failure()
 		c.Provisional = true
-	default:
-		out.Traces["caution."+x.Name] = w.trace
-		return
+	case no:
+		if !c.Provisional { // otherwise it could fire once more is recorded, so it waits too
+			out.Traces["caution."+x.Name] = w.trace
+			return
+		}
+		c.State = Pending
 	}
 	out.Cautions = append(out.Cautions, c)
 }

@@ -20,7 +20,8 @@ import (
 type cells struct {
 	values  []ref.Val
 	inexact bool
-	ordered bool // neighbouring cells can be named together
+	ordered bool       // neighbouring cells can be named together
+	options [][]string // of a measure with options: the words that each cell stands for
 	show    func(from, to int) string
 	lies    func(cell int, cut ref.Val) int // where a cell lies of a constant: -1 below, 0 on it, 1 above; nil: every cell is told apart
 }
@@ -33,9 +34,13 @@ func (c cells) names(numbers []int) string {
 	if c.ordered {
 		return c.show(numbers[0], numbers[len(numbers)-1])
 	}
-	out := make([]string, len(numbers))
-	for i, n := range numbers {
-		out[i] = c.show(n, n)
+	var out []string
+	for _, n := range numbers {
+		if c.options != nil {
+			out = append(out, c.options[n]...)
+		} else {
+			out = append(out, c.show(n, n))
+		}
 	}
 	return list(out, "or")
 }
@@ -68,26 +73,21 @@ func optionCells(m *vocab.Measure, u *usage) cells {
 			mentioned[string(s)] = true
 		}
 	}
-	var labels []string
 	var rest []string
 	out := cells{}
 	for _, o := range m.Options {
 		if mentioned[o] || u.other {
 			out.values = append(out.values, types.String(o))
-			labels = append(labels, words(o))
+			out.options = append(out.options, []string{words(o)})
 		} else {
 			rest = append(rest, o)
 		}
 	}
 	if len(rest) > 0 {
 		out.values = append(out.values, types.String(rest[0]))
-		plain := make([]string, len(rest))
-		for i, r := range rest {
-			plain[i] = words(r)
-		}
-		labels = append(labels, list(plain, "or"))
+		out.options = append(out.options, plain(rest))
 	}
-	out.show = func(from, to int) string { return labels[from] }
+	out.show = func(from, to int) string { return list(out.options[from], "or") }
 	out.lies = func(cell int, cut ref.Val) int {
 		if out.values[cell] == cut {
 			return 0

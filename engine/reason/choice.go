@@ -55,7 +55,7 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 		}
 	}
 	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
-	m.note(c.Name, 1, found)
+	m.note(c.Name, choiceWeight(c), found)
 	return out
 }
 

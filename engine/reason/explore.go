@@ -131,7 +131,8 @@ func (q *question) explore(side string) answers {
 		tried = maxCompletions
 		q.some(&out, total)
 	}
-	if !all || !exact || stuck {
+	if !all || !exact || stuck { // that samples agree proves nothing
+		out.agreed = nil
 		switch a := q.free(); {
 		case a != nil && a.same(q.base):
 			out.provisional, out.could, out.matter = false, nil, nil

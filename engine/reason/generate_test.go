@@ -55,7 +55,10 @@ func (d *drawing) book() *book {
 			}
 		}
 		for range d.number(1, 2, "advice") {
-			r.says = append(r.says, d.says())
+			x := d.says()
+			if !slices.ContainsFunc(r.says, func(y says) bool { return y.choice == x.choice }) { // one block a choice
+				r.says = append(r.says, x)
+			}
 		}
 		b.rules = append(b.rules, r)
 	}

@@ -38,6 +38,8 @@ func block(head string, attrs ...string) string {
 func rule(name, when string, parts ...string) string {
 	strength, because := "conditional", "Because of "+name+"."
 	var extra, advice string
+	var order []string
+	lines := map[string]string{} // of each choice's block
 	for _, p := range parts {
 		word, rest, _ := strings.Cut(p, " ")
 		switch word {
@@ -55,8 +57,14 @@ func rule(name, when string, parts ...string) string {
 			if strings.ContainsAny(words, "().*") || verb == "aim" {
 				value = fmt.Sprintf("%q", words)
 			}
-			advice += fmt.Sprintf("  advise %q {\n    %s = %s\n  }\n", word, verb, value)
+			if lines[word] == "" {
+				order = append(order, word)
+			}
+			lines[word] += fmt.Sprintf("    %s = %s\n", verb, value)
 		}
+	}
+	for _, choice := range order {
+		advice += fmt.Sprintf("  advise %q {\n%s  }\n", choice, lines[choice])
 	}
 	return fmt.Sprintf("rule %q {\n  when = %q\n  because = %q\n  strength = %q\n  basis = \"common_practice\"\n%s%s}\n",
 		name, when, because, strength, extra, advice)

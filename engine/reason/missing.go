@@ -51,15 +51,26 @@ func (m *missing) note(result string, weight float64, found answers) {
 	}
 }
 
-// How much a result weighs where the measure to take first is sought: a note can wait for a choice.
-func weightOf(level string) float64 {
+// How much results weigh where the measure to take first is sought: what could harm and which device it
+// is come before the rest of the advice, and the follow-up and notes can wait.
+func cautionWeight(level string) float64 {
 	switch level {
+	case "contraindication":
+		return 4
 	case "precaution":
 		return 0.5
-	case "note":
-		return 0.125
 	}
-	return 1 // a choice, a contraindication
+	return 0.125
+}
+
+func choiceWeight(c *vocab.Choice) float64 {
+	switch c.Concerns {
+	case "device":
+		return 2
+	case "follow_up":
+		return 0.25
+	}
+	return 1
 }
 
 // list gives the missing measures, the one to take first leading: the one that can be expected to

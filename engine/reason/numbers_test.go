@@ -118,7 +118,7 @@ func TestMovedAimIsSaid(t *testing.T) {
 	for _, e := range o.Limbs["left"].Rules["a"].Trace.Advises {
 		did = append(did, e.Did)
 	}
-	same(t, "did", strings.Join(did, " "), "Aimed at 20 mm, which the limits move to 15 mm. Not above 15 mm. Aimed at 60 weeks, which the limits move to 52 weeks. Aimed at 4°.")
+	same(t, "did", strings.Join(did, " "), "Not above 15 mm. Aimed at 20 mm, which the limits move to 15 mm. Aimed at 60 weeks, which the limits move to 52 weeks. Aimed at 4°.")
 }
 
 // A formula that is not known leaves the choice as if the rule had said nothing yet, and provisional.

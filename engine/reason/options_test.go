@@ -158,8 +158,8 @@ func TestDid(t *testing.T) {
 		}
 		return strings.Join(out, " ")
 	}
-	same(t, "a", did("a"), "trim: Removed low. closure: Favoured shell and wrap. height: Not below 8 mm. height: Not above 30.5 mm. height: Aimed at 20 mm. "+
-		"trim: Removed nothing. angle: Aimed at −3°. angle: Nothing yet: its number can't be worked out.")
+	same(t, "a", did("a"), "trim: Removed nothing. trim: Removed low. closure: Favoured shell and wrap. height: Not below 8 mm. height: Not above 30.5 mm. "+
+		"height: Aimed at 20 mm. angle: Nothing yet: its number can't be worked out. angle: Aimed at −3°.")
 	same(t, "b", did("b"), "trim: Nothing: the rule did not fire.")
 	same(t, "c", did("c"), "trim: Nothing: the rule is pending.")
 	same(t, "e", did("e"), "trim: Nothing: the rule is set aside.")

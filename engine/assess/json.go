@@ -193,12 +193,12 @@ func (r *jsonReader) syntax(start int, err error) source.Diagnostic {
 	where := r.token(start)
 	word := where.Text()
 	before := byte(0)
-	if i := bytes.LastIndexFunc(r.src[:start], func(c rune) bool { return !unicode.IsSpace(c) }); i >= 0 {
-		before = r.src[i]
+	if i := bytes.LastIndexFunc(r.src[r.base:start], func(c rune) bool { return !unicode.IsSpace(c) }); i >= 0 {
+		before = r.src[r.base+i]
 	}
 	d := source.Errorf(where, "syntax", "%s does not belong here.", quoted(word))
 	at := start
-	if digit(word[0]) && start > 0 && r.src[start-1] == ',' {
+	if digit(word[0]) && start > r.base && r.src[start-1] == ',' {
 		at = start - 1
 	}
 	if hint := bareSlip(r.src, at); hint != "" {

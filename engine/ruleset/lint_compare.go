@@ -37,9 +37,37 @@ func (l *linter) comparisons(e *Expr) {
 			l.warn(e.Where(x.ID()), "constant", "This compares "+a+" with itself.", "Name what it should be compared with.")
 			return
 		}
+		if word, alone, ok := answered(e, op, args); ok {
+			l.warn(e.Where(x.ID()), "answered", "A yes or no is compared with "+word+".", "Write it alone: "+alone+".")
+			return
+		}
 		l.compared(e, x, op, args[0], args[1])
 		l.compared(e, x, mirrored, args[1], args[0])
 	}))
+}
+
+// answered finds a yes or no that is compared with true or false, and says how it is written alone.
+func answered(e *Expr, op string, args []ast.Expr) (word, alone string, ok bool) {
+	if op != operators.Equals && op != operators.NotEquals {
+		return "", "", false
+	}
+	for i, side := range args {
+		if side.Kind() != ast.LiteralKind {
+			continue
+		}
+		if answer, yes := side.AsLiteral().(types.Bool); yes {
+			other := args[1-i]
+			alone = e.Written(other.ID())
+			if _, plain := dotted(other); !plain {
+				alone = "(" + alone + ")"
+			}
+			if bool(answer) != (op == operators.Equals) {
+				alone = "!" + alone
+			}
+			return fmt.Sprint(bool(answer)), alone, true
+		}
+	}
+	return "", "", false
 }
 
 // mirror gives a comparison with its sides exchanged; false for any other operator.

@@ -152,8 +152,9 @@ func (m *mismatcher) wayOut(sign string, a, b side) string {
 		}
 		return "A grade is written " + sc.Name + "('" + label + "')."
 	}
-	if calculates && (a.typ == "int" && b.typ == "double" || a.typ == "double" && b.typ == "int") {
-		return "A whole number and one with a point are not calculated with each other: write " + withPoint(a, b) + "."
+	counted := a.measure != nil && a.measure.Kind == vocab.Count || b.measure != nil && b.measure.Kind == vocab.Count
+	if (a.typ == "int" && b.typ == "double" || a.typ == "double" && b.typ == "int") && (calculates || !counted) {
+		return "A whole number and one with a point do not go with each other: write " + withPoint(a, b) + "."
 	}
 	if a.measure != nil {
 		switch a.measure.Kind {

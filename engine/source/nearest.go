@@ -23,8 +23,11 @@ func Nearest(name string, candidates []string) []string {
 	}
 	low, length := strings.ToLower(name), utf8.RuneCountInString(name)
 	for _, c := range candidates {
-		cost := levenshtein.Distance(low, strings.ToLower(c), nil)
 		limit := min(max(2, length/3), length/2)
+		cost := limit + 1
+		if n := utf8.RuneCountInString(c); n-length <= limit && length-n <= limit { // else it can't be near
+			cost = levenshtein.Distance(low, strings.ToLower(c), nil)
+		}
 		if last := c[strings.LastIndexByte(c, '.')+1:]; cost > limit && (last == low || strings.HasSuffix(low, "."+last)) {
 			cost = limit // the right name in the wrong place
 		} else if cost > limit && len(c) > 2 && strings.HasPrefix(low, strings.ToLower(c)) {

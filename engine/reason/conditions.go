@@ -23,9 +23,9 @@ func (e *Engine) Conditions() []Condition {
 		seen := map[string]bool{}
 		var visit func(n *node)
 		visit = func(n *node) {
-			if p.expr.AST.NativeRep().GetType(n.id) == cel.BoolType && !seen[n.place+n.text] {
-				seen[n.place+n.text] = true
-				out = append(out, Condition{of, n.text, n.place})
+			if p.expr.AST.NativeRep().GetType(n.id) == cel.BoolType && !seen[n.written.Place+n.written.Text] {
+				seen[n.written.Place+n.written.Text] = true
+				out = append(out, Condition{of, n.written.Text, n.written.Place})
 			}
 			for _, k := range n.kids {
 				visit(k)

@@ -247,10 +247,15 @@ func (s *Step) failure() string {
 
 // Step is one sub-expression with its value.
 type Step struct {
-	Text  string  `json:"text"`  // as written
-	Place string  `json:"place"` // file:line:column
+	*Written
 	Value Value   `json:"value"`
 	Steps []*Step `json:"steps,omitempty"`
+}
+
+// Written is where a sub-expression stands; every run shares it.
+type Written struct {
+	Text  string `json:"text"`
+	Place string `json:"place"` // file:line:column
 }
 
 // Value is the value of a step. As JSON: true or false, null for unknown, {"value", "unit"} for a

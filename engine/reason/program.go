@@ -28,8 +28,7 @@ type program struct {
 // node is the fixed part of a Step.
 type node struct {
 	id       int64
-	text     string
-	place    string
+	written  Written
 	slot     int // for a name: its slot; otherwise -1
 	kids     []*node
 	branches []*node // of a ?: b : c, these three; nil for a constant
@@ -40,7 +39,7 @@ func newProgram(x *ruleset.Expr, l *layout, plan *planner) (*program, error) {
 	p := &program{expr: x, layout: l, names: l.names[x.Part]}
 	root := p.node(x.AST.NativeRep().Expr())
 	if root == nil { // a constant: shown as it is
-		root = &node{id: x.AST.NativeRep().Expr().ID(), text: oneLine(x.Text.S), place: x.Text.All().String(), slot: -1}
+		root = &node{id: x.AST.NativeRep().Expr().ID(), written: Written{oneLine(x.Text.S), x.Text.All().String()}, slot: -1}
 	}
 	p.nodes = []*node{root}
 	steps := map[int64]int{}
@@ -103,12 +102,12 @@ func (p *program) node(e ast.Expr) *node {
 			if r, ok := p.expr.AST.NativeRep().ReferenceMap()[x.ID()]; ok && x.Kind() != ast.CallKind {
 				if i, ok := p.names[r.Name]; ok && !seen[i] {
 					seen[i] = true
-					n.kids = append(n.kids, &node{id: x.ID(), slot: i, text: r.Name, place: p.expr.Where(x.ID()).String()})
+					n.kids = append(n.kids, &node{id: x.ID(), slot: i, written: Written{r.Name, p.expr.Where(x.ID()).String()}})
 				}
 			}
 		}))
 	}
-	n.text, n.place = oneLine(p.expr.Written(n.id)), p.expr.Where(n.id).String()
+	n.written = Written{oneLine(p.expr.Written(n.id)), p.expr.Where(n.id).String()}
 	return n
 }
 
@@ -155,7 +154,7 @@ func (p *program) show(f *frame) (ref.Val, *Step) {
 	steps, links := f.room.take(len(p.nodes))
 	value := execute(p.shown, &view{frame: f, names: p.names, steps: steps})
 	for i, n := range p.nodes {
-		steps[i].Text, steps[i].Place = n.text, n.place
+		steps[i].Written = &n.written
 		if n.slot >= 0 {
 			steps[i].Value.V = f.values[n.slot]
 		}

@@ -193,10 +193,21 @@ func (s *scope) effects(t *topic) []effect {
 	return out
 }
 
-// failure says why a rule that waits, or is in force, can't be worked out; "" where it can.
+// failure says why a rule that waits, or a number of one in force, can't be worked out; "" where it can.
 func (s *scope) failure(i int) string {
-	if w := s.rules[i]; w != nil && (w.own == unknown || s.state[i] == fired) {
+	w := s.rules[i]
+	switch {
+	case w == nil:
+	case w.own == unknown:
 		return w.trace.failure()
+	case s.state[i] == fired:
+		for j, a := range s.e.rules[i].advise {
+			if a.formula != nil && !s.form(a).known {
+				if why := w.trace.Advises[j].Formula.failure(); why != "" {
+					return why
+				}
+			}
+		}
 	}
 	return ""
 }

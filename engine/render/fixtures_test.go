@@ -37,7 +37,7 @@ func citations() map[string]*vocab.Citation {
 
 // step makes a step of a trace.
 func step(text string, v ref.Val, inner ...*reason.Step) *reason.Step {
-	return &reason.Step{Text: text, Place: "rules.hcl:10:12", Value: reason.Value{V: v}, Steps: inner}
+	return &reason.Step{Written: &reason.Written{Text: text, Place: "rules.hcl:10:12"}, Value: reason.Value{V: v}, Steps: inner}
 }
 
 func quantity(t testing.TB, x float64, code string) clinical.Quantity {

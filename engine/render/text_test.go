@@ -164,6 +164,10 @@ func fillIn(t *rapid.T, v *vocab.Vocabulary, x reflect.Value, depth int) {
 	case reflect.Float64:
 		x.SetFloat(rapid.Float64Range(-1e6, 1e6).Draw(t, "number"))
 	case reflect.Pointer:
+		if x.Type() == reflect.TypeFor[*reason.Written]() { // every step has one
+			fillNew(t, v, x, depth)
+			return
+		}
 		if depth > 0 && (depth > 8 || rapid.Bool().Draw(t, "nil")) {
 			return
 		}
@@ -215,6 +219,7 @@ func fillItem(t *rapid.T, v *vocab.Vocabulary, x reflect.Value, depth int) {
 func fillNew(t *rapid.T, v *vocab.Vocabulary, x reflect.Value, depth int) {
 	x.Set(reflect.New(x.Type().Elem()))
 	if x.Type() == reflect.TypeFor[*reason.Step]() && depth > 12 {
+		x.Interface().(*reason.Step).Written = &reason.Written{Text: "limb.x", Place: "rules.hcl:1:1"}
 		return
 	}
 	fillIn(t, v, x.Elem(), depth+1)

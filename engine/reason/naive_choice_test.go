@@ -117,7 +117,7 @@ func (b *book) heard(choice string, limbs []*world) []voice {
 					if !ok {
 						continue
 					}
-					v.value += s.times * m
+					v.value = math.Round((v.value+s.times*m)*1e9) / 1e9 // as quantities are kept
 				}
 				key := fmt.Sprint(i, j)
 				if s.options != nil && seen[key] {

@@ -70,7 +70,7 @@ case "flaccid foot drop, active: a light composite" {
     findings   = { foot_drop = true, stance_steady = true, weak_calf = false, spastic_calf = false, equinus = false }
     quantities = { usable_range = "12 deg", shoe_drop = "10 mm", heel_gap = "0 mm", lean_in_own_shoe = "3.183 deg +- 0.001" }
     fires      = ["light_device_for_flaccid_drop", "composite_for_active_walker", "light_pattern_for_foot_drop"]
-    silent     = ["hold_the_ankle", "hold_the_shank_back", "spring_device_for_weak_calf"]
+    silent     = ["hold_the_ankle", "hold_the_shank_back", "spring_device_for_weak_calf", "high_heel_raise"]
   }
   expect "person" {
     choices = { review_interval = "6 wk", wearing_in = "usual", skin_check = "left_to_clinician" }
@@ -247,7 +247,7 @@ case "fixed equinus of 12 deg: cast there, built up, the other side raised" {
     }
     findings   = { equinus = true, fixed_equinus = true, foot_drop = false, gastrocnemius_short = false }
     quantities = { equinus_angle = "12 deg", heel_gap = "35.605 mm +- 0.001", needed_block = "35.605 mm +- 0.001", lift_of_this_side = "17.923 mm +- 0.001", side_difference = "20 deg" }
-    cautions   = ["outside_the_trials", "sides_differ"]
+    cautions   = ["outside_the_trials", "sides_differ", "high_heel_raise"]
     fires      = ["accommodate_fixed_equinus", "cast_where_the_ankle_stops", "build_up_the_heel", "hold_the_equinus"]
     silent     = ["cast_for_the_shoe", "level_with_blocks", "surgical_opinion_for_far_equinus", "low_trimline_for_foot_drop", "knee_straight_counts"]
   }

@@ -71,6 +71,14 @@ caution "sides_differ" {
   cites = ["baumbach_2016", "goniometry_ankle_children"]
 }
 
+caution "high_heel_raise" {
+  level = "precaution"
+  when  = "quantity.needed_block - quantity.shoe_drop > mm(20)"
+  says  = "The heel needs ${quantity.needed_block} and the shoe gives ${quantity.shoe_drop}: so high a raise loads the forefoot, makes the shoe tip sideways and may not fit into it. The limit of 20 mm is a demonstration value."
+  act   = "Try the raise in standing and in walking before the cast, look at the skin under the metatarsal heads, and ask whether range can be gained first."
+  basis = "common_practice"
+}
+
 caution "falls" {
   level = "note"
   when  = "person.falls_last_year >= 1"

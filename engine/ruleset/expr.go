@@ -6,6 +6,7 @@ import (
 	"github.com/google/cel-go/cel"
 	"github.com/google/cel-go/common/ast"
 
+	"crus/engine/biomech"
 	"crus/engine/clinical"
 	"crus/engine/source"
 	"crus/engine/vocab"
@@ -81,6 +82,7 @@ func newScope(part *Part, v *vocab.Vocabulary, facts map[string]*Fact, lost map[
 		s.types[sc.CELType().String()] = sc.CELType()
 		s.funcs = append(s.funcs, sc.Name)
 	}
+	opts = append(opts, biomech.EnvOptions(v.Scales)...)
 	declare := func(path string, t *cel.Type) {
 		opts = append(opts, cel.Variable(path, t))
 		s.paths = append(s.paths, path)
@@ -115,11 +117,16 @@ func newScope(part *Part, v *vocab.Vocabulary, facts map[string]*Fact, lost map[
 		return nil, err
 	}
 	s.env = env
-	for _, f := range clinical.Functions() {
+	for _, f := range s.functions() {
 		s.funcs = append(s.funcs, f.Name)
 	}
 	s.funcs = append(s.funcs, "recorded", "size", "startsWith", "endsWith", "contains", "matches", "exists", "all", "exists_one", "filter", "map")
 	return s, nil
+}
+
+// functions lists what the conditions of this part can call besides CEL's own functions and the scales.
+func (s *scope) functions() []clinical.Function {
+	return append(clinical.Functions(), biomech.Functions(s.vocab.Scales)...)
 }
 
 // roots are the words that a measure's name can follow in a condition.

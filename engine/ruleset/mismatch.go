@@ -8,6 +8,7 @@ import (
 	"github.com/google/cel-go/common/ast"
 	"github.com/google/cel-go/common/operators"
 
+	"crus/engine/biomech"
 	"crus/engine/clinical"
 	"crus/engine/source"
 )
@@ -196,6 +197,9 @@ func (m *mismatcher) function(name string, sides []side) (message, hint string) 
 			return name + "(...) takes a bare number, and " + sides[0].is() + ".", "For example " + name + "(5)."
 		}
 		return name + "(...) takes one number.", "For example " + name + "(5)."
+	}
+	if f := biomech.Named(name); f != nil {
+		return name + " can't be used on " + source.And(given) + ".", f.Signature() + " takes " + source.And(f.Takes()) + "."
 	}
 	for _, f := range clinical.Functions() {
 		if f.Name == name {

@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"path"
 
+	"crus/engine/biomech"
 	"crus/engine/clinical"
 	"crus/engine/source"
 )
@@ -183,6 +184,10 @@ func (r *reader) scale(b *source.Block) {
 	}
 	if root(name) {
 		r.fail(source.Errorf(b.Label0().Where, "reserved", "A scale can't be called %s: names in conditions begin with that word.", name).Hinting("Choose another name."))
+		return
+	}
+	if biomech.Named(name) != nil {
+		r.fail(source.Errorf(b.Label0().Where, "reserved", "A scale can't be called %s: conditions have a formula of that name.", name).Hinting("Choose another name."))
 		return
 	}
 	if _, err := clinical.NewScale(name, []string{"0", "1"}); err != nil { // the name alone is wrong

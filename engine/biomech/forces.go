@@ -1,0 +1,3 @@
+package biomech
+
+func forces() []*Formula { return nil }

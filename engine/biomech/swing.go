@@ -1,0 +1,3 @@
+package biomech
+
+func swing() []*Formula { return nil }

@@ -119,7 +119,7 @@ func unitOf(m *vocab.Measure, path, code string, where source.Range) (clinical.U
 			same = append(same, u.Code)
 		}
 	}
-	d := source.Errorf(where, "dimension", "%s is %s, and %s is a unit of %s.", path, withArticle(string(m.Unit.Dimension)), code, u.Dimension).
+	d := source.Errorf(where, "dimension", "%s is %s, and %s is a unit of %s.", path, withArticle(m.Unit.Dimension.String()), code, u.Dimension).
 		Hinting("It is written in %s.", source.Or(same))
 	if !known {
 		d = source.Errorf(where, "unit", "%s is not a unit that is known here.", quoted(code)).

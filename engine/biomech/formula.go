@@ -4,8 +4,8 @@
 //
 //	shank_to_vertical(pitch_along_plate(quantity.shoe_drop, limb.heel_to_ball_length), deg(-5))
 //
-// Numbers are in the base units of [clinical]: deg, mm, kg, N, N·m, N·m/deg, kPa, mm², m/s, s, and 1 for a
-// ratio. Dorsiflexion is positive and plantarflexion negative; a shank that leans forward is positive.
+// Numbers are in the base units of [clinical]: deg, mm, kg, N, N·m, N·m/deg, kPa, mm², m/s, W/kg, s, and 1 for
+// a ratio. Dorsiflexion is positive and plantarflexion negative; a shank that leans forward is positive.
 // The weight of a kilogram is 9.80665 N (the standard gravity of the International System).
 //
 // Outside its domain a formula gives an error, never a number: the sentence says what was asked of it and
@@ -52,6 +52,7 @@ const (
 	pressure  = Kind(clinical.Pressure)
 	area      = Kind(clinical.Area)
 	speed     = Kind(clinical.Speed)
+	power     = Kind(clinical.SpecificPower)
 	duration  = Kind(clinical.Time)
 	ratio     = Kind(clinical.Ratio)
 )

@@ -28,28 +28,34 @@ import (
 // Dimension is what a quantity measures. Quantities of one dimension can be compared and added.
 type Dimension string
 
-// The dimensions. Time is a length of time; Ratio is a quantity without unit, such as a pressure index.
+// The dimensions. Pressure is the stress and the modulus of a material too; SpecificPower is power for each
+// kilogram of body mass, as gait laboratories report it; Time is a length of time; Ratio is a quantity
+// without unit, such as a pressure index.
 const (
-	Angle     Dimension = "angle"
-	Length    Dimension = "length"
-	Mass      Dimension = "mass"
-	Force     Dimension = "force"
-	Moment    Dimension = "moment"
-	Stiffness Dimension = "stiffness" // rotational: moment over angle
-	Pressure  Dimension = "pressure"
-	Area      Dimension = "area"
-	Speed     Dimension = "speed"
-	Time      Dimension = "time"
-	Ratio     Dimension = "ratio"
+	Angle         Dimension = "angle"
+	Length        Dimension = "length"
+	Mass          Dimension = "mass"
+	Force         Dimension = "force"
+	Moment        Dimension = "moment"
+	Stiffness     Dimension = "stiffness" // rotational: moment over angle
+	Pressure      Dimension = "pressure"
+	Area          Dimension = "area"
+	Speed         Dimension = "speed"
+	SpecificPower Dimension = "specific_power"
+	Time          Dimension = "time"
+	Ratio         Dimension = "ratio"
 )
 
 // Dimensions lists every dimension, in a fixed order.
 func Dimensions() []Dimension {
-	return []Dimension{Angle, Length, Mass, Force, Moment, Stiffness, Pressure, Area, Speed, Time, Ratio}
+	return []Dimension{Angle, Length, Mass, Force, Moment, Stiffness, Pressure, Area, Speed, SpecificPower, Time, Ratio}
 }
 
-// Base is the unit in which quantities of d are kept: deg, mm, kg, N, N.m, N.m/deg, kPa, mm2, m/s, s
-// or 1. It is the zero Unit where d is not a dimension.
+// String is d in words: "specific power".
+func (d Dimension) String() string { return strings.ReplaceAll(string(d), "_", " ") }
+
+// Base is the unit in which quantities of d are kept: deg, mm, kg, N, N.m, N.m/deg, kPa, mm2, m/s, W/kg,
+// s or 1. It is the zero Unit where d is not a dimension.
 func (d Dimension) Base() Unit { return units[bases[d]] }
 
 // CELType is the type of d's quantities in a condition; nil where d is not a dimension.

@@ -28,7 +28,7 @@ func TestParseQuantity(t *testing.T) {
 
 func TestParseQuantityRefuses(t *testing.T) {
 	const unknown = " is not a unit that is known here: "
-	const every = "write one of deg, rad, mm, cm, m, [in_i], kg, g, [lb_av], N, N.m, N.m/deg, N.m/rad, Pa, kPa, mm[Hg], mm2, cm2, m2, m/s, km/h, s, min, h, d, wk, mo, a, 1 or %"
+	const every = "write one of deg, rad, mm, cm, m, [in_i], kg, g, [lb_av], N, N.m, N.m/deg, N.m/rad, Pa, kPa, MPa, GPa, mm[Hg], mm2, cm2, m2, m/s, km/h, W/kg, s, min, h, d, wk, mo, a, 1 or %"
 	for _, c := range []struct{ s, want string }{
 		{"", `"" does not begin with a number`},
 		{"kg", `"kg" does not begin with a number`},

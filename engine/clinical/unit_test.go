@@ -9,7 +9,7 @@ import (
 func TestEachDimensionHasItsBaseUnit(t *testing.T) {
 	want := map[Dimension]string{
 		Angle: "deg", Length: "mm", Mass: "kg", Force: "N", Moment: "N.m", Stiffness: "N.m/deg",
-		Pressure: "kPa", Area: "mm2", Speed: "m/s", Time: "s", Ratio: "1",
+		Pressure: "kPa", Area: "mm2", Speed: "m/s", SpecificPower: "W/kg", Time: "s", Ratio: "1",
 	}
 	if len(Dimensions()) != len(want) {
 		t.Fatalf("%d dimensions, want %d", len(Dimensions()), len(want))
@@ -34,9 +34,9 @@ func TestUnitTable(t *testing.T) {
 		{"mm", "mm", "mm"}, {"cm", "cm", "cm"}, {"m", "m", "m"}, {"[in_i]", "in", "inch"},
 		{"kg", "kg", "kg"}, {"g", "g", "g"}, {"[lb_av]", "lb", "lb"},
 		{"N", "N", "N"}, {"N.m", "N·m", "Nm"}, {"N.m/deg", "N·m/°", "Nm_per_deg"}, {"N.m/rad", "N·m/rad", ""},
-		{"Pa", "Pa", ""}, {"kPa", "kPa", "kPa"}, {"mm[Hg]", "mmHg", "mmHg"},
+		{"Pa", "Pa", ""}, {"kPa", "kPa", "kPa"}, {"MPa", "MPa", "MPa"}, {"GPa", "GPa", "GPa"}, {"mm[Hg]", "mmHg", "mmHg"},
 		{"mm2", "mm²", "mm2"}, {"cm2", "cm²", "cm2"}, {"m2", "m²", ""},
-		{"m/s", "m/s", "m_per_s"}, {"km/h", "km/h", "km_per_h"},
+		{"m/s", "m/s", "m_per_s"}, {"km/h", "km/h", "km_per_h"}, {"W/kg", "W/kg", "W_per_kg"},
 		{"s", "s", "s"}, {"min", "min", "minutes"}, {"h", "h", "hours"}, {"d", "d", "days"},
 		{"wk", "wk", "weeks"}, {"mo", "mo", "months"}, {"a", "y", "years"},
 		{"1", "", "ratio"}, {"%", "%", "percent"},
@@ -75,7 +75,7 @@ func TestConversionsAreExact(t *testing.T) {
 	}{
 		{86.5, "cm", 865, "mm"}, {865, "mm", 86.5, "cm"}, {865, "mm", 0.865, "m"}, {1, "[in_i]", 25.4, "mm"}, {0.3, "m", 300, "mm"},
 		{12.7, "mm", 0.5, "[in_i]"}, {1, "[lb_av]", 0.45359237, "kg"}, {82, "kg", 82000, "g"}, {0.1, "[lb_av]", 0.1, "[lb_av]"},
-		{120, "mm[Hg]", 15.99864, "kPa"}, {50, "mm[Hg]", 50, "mm[Hg]"}, {1000, "Pa", 1, "kPa"}, {1, "cm2", 100, "mm2"}, {1, "m2", 10000, "cm2"},
+		{120, "mm[Hg]", 15.99864, "kPa"}, {50, "mm[Hg]", 50, "mm[Hg]"}, {1000, "Pa", 1, "kPa"}, {60, "GPa", 6e7, "kPa"}, {103.5, "MPa", 0.1035, "GPa"}, {60.7, "GPa", 60.7, "GPa"}, {-0.09, "W/kg", -0.09, "W/kg"}, {1, "cm2", 100, "mm2"}, {1, "m2", 10000, "cm2"},
 		{5, "km/h", 5, "km/h"}, {3.6, "km/h", 1, "m/s"}, {0.4, "m/s", 1.44, "km/h"}, {180, "deg", 3.14159265, "rad"},
 		{3.5, "N.m/rad", 3.5, "N.m/rad"}, {1, "a", 365.25, "d"}, {1, "mo", 30.4375, "d"}, {12, "wk", 84, "d"}, {18, "mo", 1.5, "a"}, {90, "min", 1.5, "h"},
 		{95, "%", 0.95, "1"}, {0.95, "1", 95, "%"}, {0, "cm", 0, "mm"},

@@ -36,9 +36,9 @@ func Functions() []Function {
 
 func describeDimension(d Dimension) string {
 	if strings.ContainsRune("aeiou", rune(d[0])) {
-		return "an " + string(d)
+		return "an " + d.String()
 	}
-	return "a " + string(d)
+	return "a " + d.String()
 }
 
 // Describe names a CEL type for people: "an angle", "a grade of muscle_power", "a date", "yes or no",

@@ -88,9 +88,9 @@ func (m *mismatcher) plural(celType string) string {
 	if d, ok := clinical.DimensionOf(m.types[celType]); ok {
 		switch d {
 		case clinical.Mass, clinical.Stiffness:
-			return string(d) + "es"
+			return d.String() + "es"
 		}
-		return string(d) + "s"
+		return d.String() + "s"
 	}
 	if sc := m.scaleOf(celType); sc != nil {
 		return "grades of " + sc.Name

@@ -22,6 +22,8 @@ func stageTitle(taken string) string {
 		return "Walking"
 	case "shoe":
 		return "Shoe"
+	case "workshop":
+		return "Workshop"
 	}
 	return "At any time"
 }

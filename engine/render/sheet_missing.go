@@ -19,7 +19,7 @@ type missing struct {
 // missed is one measure that decides something.
 type missed struct {
 	Label   string
-	Taken   string // person | lying | standing | walking | shoe
+	Taken   string // person | lying | standing | walking | shoe | workshop
 	Reason  string // why it was not recorded
 	Settles string // how much it settles
 	For     string // the results that it bears on

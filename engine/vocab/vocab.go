@@ -35,7 +35,7 @@ const (
 )
 
 // Taken is when in an examination a measure is taken, in the order of the examination.
-var takenOrder = [...]string{"person", "lying", "standing", "walking", "shoe"}
+var takenOrder = [...]string{"person", "lying", "standing", "walking", "shoe", "workshop"}
 
 // Taken lists the stages of an examination in their order.
 func Taken() []string { return takenOrder[:] }

@@ -112,6 +112,12 @@ citation "hebert_losier_2017" {
   standing = "read"
 }
 
+citation "hand_held_dynamometry" {
+  text     = "Hand-held dynamometry of the leg: standard error 8 to 28 % of the reading, between raters ICC 0.61 at the ankle (PMC5875759)"
+  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC5875759/"
+  standing = "read"
+}
+
 # Range
 
 citation "goniometry_ankle_children" {
@@ -353,6 +359,12 @@ citation "iso_8551" {
   standing = "read"
 }
 
+citation "toe_clearance_range" {
+  text     = "Moosabhoy and Gard 2006: least toe clearance 19 mm, SD 5, at 51 % of swing, n = 10, and how it follows the joint angles (PubMed 16439130)"
+  url      = "https://pubmed.ncbi.nlm.nih.gov/16439130/"
+  standing = "read"
+}
+
 # Sensation, skin, circulation
 
 citation "monofilament_procedure" {
@@ -426,6 +438,32 @@ citation "leg_length_blocks" {
 citation "totah_2019" {
   text     = "Totah 2019: stiffness of ankle-foot orthoses in 25 studies, 0.02 to 8.17 N.m/deg"
   url      = "https://read.qxmd.com/read/30708092"
+  standing = "read"
+}
+
+citation "shuman_2023" {
+  text     = "Shuman 2023, J Neuroeng Rehabil: 13 carbon devices on five test benches, median spread 1.03 N.m/deg, on the four with a fixture 0.52"
+  doi      = "10.1186/s12984-023-01126-7"
+  url      = "https://jneuroengrehab.biomedcentral.com/articles/10.1186/s12984-023-01126-7"
+  standing = "read"
+}
+
+citation "shuman_2021" {
+  text     = "Shuman 2021: 13 carbon devices as sold, 0.58 to 3.66 N.m/deg over a motorised sweep of 20 deg, ICC 0.95 or more (PMC8420787)"
+  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC8420787"
+  standing = "read"
+}
+
+citation "carbon_modulus" {
+  text     = "Carbon fibre in epoxy, 70 % fibre in one direction: modulus 181 GPa along the fibres, 10.3 GPa across (substech.com)"
+  url      = "http://www.substech.com/dokuwiki/doku.php?id=epoxy_matrix_composite_reinforced_by_70_carbon_fibers"
+  standing = "read"
+}
+
+citation "carbon_modulus_prepreg" {
+  text     = "Carbon fibre in epoxy from prepreg: modulus 103.0, SD 2.1 GPa along the fibres (Acta Mech Autom 2025)"
+  doi      = "10.2478/ama-2025-0022"
+  url      = "https://reference-global.com/article/10.2478/ama-2025-0022"
   standing = "read"
 }
 

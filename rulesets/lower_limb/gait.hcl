@@ -221,6 +221,56 @@ measure "gait_swing_toes" {
   how         = "Through swing and as weight comes on."
 }
 
+# Figures, where video or a gait laboratory gives them. Read from the side at right angles to the walkway; the
+# mean of three steps. Video that is not square to the limb misleads: then leave them out.
+
+measure "gait_peak_dorsiflexion" {
+  of          = "limb"
+  label       = "Greatest dorsiflexion in stance"
+  unit        = "deg"
+  plausible   = [-60, 50]
+  taken       = "walking"
+  error       = 15
+  error_basis = "limits of 15 deg at the ankle for video against 3D analysis in adults with cerebral palsy, besides a mean difference of 7 deg"
+  cites       = ["video_angles"]
+  how         = "From the side, at its greatest before the toes leave, most often just before the heel rises; shank against the sole, plantigrade is 0. Dorsiflexion positive, negative where plantigrade is not reached."
+}
+
+measure "gait_midstance_knee_flexion" {
+  of          = "limb"
+  label       = "Knee flexion in midstance"
+  unit        = "deg"
+  plausible   = [-40, 100]
+  taken       = "walking"
+  error       = 10
+  error_basis = "limits of 10 deg at the knee for video against 3D analysis in adults with cerebral palsy, besides a mean difference of 5 deg"
+  cites       = ["video_angles"]
+  how         = "From the side, as the other foot passes; thigh against shank. Flexion positive here, hyperextension negative, straight is 0."
+}
+
+measure "gait_swing_plantarflexion" {
+  of          = "limb"
+  label       = "Plantarflexion in mid-swing"
+  unit        = "deg"
+  plausible   = [-30, 80]
+  taken       = "walking"
+  error       = 15
+  error_basis = "limits of 15 deg at the ankle for video against 3D analysis in adults with cerebral palsy, besides a mean difference of 7 deg"
+  cites       = ["video_angles"]
+  how         = "From the side, as the foot passes the other leg; shank against the sole. Plantarflexion counts positive here; 0 where plantigrade is held, negative above it."
+}
+
+measure "toe_clearance" {
+  of          = "limb"
+  label       = "Least toe clearance in mid-swing"
+  unit        = "mm"
+  plausible   = [0, 120]
+  taken       = "walking"
+  error_basis = "none is published that we know of; between healthy people the standard deviation is 5 mm"
+  cites       = ["toe_clearance_range"]
+  how         = "From the side, camera at floor height, a scale in the plane of the foot; least gap between floor and toe, or tip of the shoe, in mid-swing. 0 where the toe touches."
+}
+
 # Trunk, progression, whole pattern
 
 measure "gait_trunk_sagittal" {

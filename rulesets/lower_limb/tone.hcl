@@ -338,3 +338,26 @@ measure "ankle_dorsiflexion_released" {
   cites       = ["goniometry_ankle_children"]
   how         = "As for ankle dorsiflexion with the knee extended, while the release is held. Dorsiflexion positive."
 }
+
+# What it takes to hold the foot where it is to be cast. Force times distance, as for any moment; own choice of
+# how it is taken, no source.
+
+measure "plantarflexor_resistance" {
+  of          = "limb"
+  label       = "Moment that holds the ankle where it is to be cast"
+  unit        = "N.m"
+  plausible   = [0, 150]
+  taken       = "lying"
+  error_basis = "none is published that we know of"
+  how         = "Supine, knee straight, person relaxed; bring the ankle slowly to the angle of the cast and hold it until the reading is steady; dynamometer under the metatarsal heads. Force times the distance from the axis through the malleoli to the pad. Tone and tightness together; 0 where the ankle stays there by itself."
+}
+
+measure "hindfoot_resistance" {
+  of          = "limb"
+  label       = "Moment that holds the hindfoot in line"
+  unit        = "N.m"
+  plausible   = [0, 60]
+  taken       = "lying"
+  error_basis = "none is published that we know of"
+  how         = "Prone or supine, ankle at the angle of the cast; bring the heel slowly into the line of the shank, or as near as it goes, and hold it; dynamometer at the side of the heel. Force times the height of the ankle's axis above the pad. 0 where the heel stays in line by itself."
+}

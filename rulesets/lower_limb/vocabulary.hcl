@@ -3,7 +3,7 @@
 
 vocabulary "lower_limb" {
   title   = "Lower-limb orthotic assessment"
-  version = "1.0.0"
+  version = "1.1.0"
 }
 
 # Scales: grades in order, the first the lowest. A grade is a label, never a number: papers that recode
@@ -61,4 +61,24 @@ scale "pitting_oedema" {
   title  = "Depth of pitting: 1+ about 2 mm, 2+ 3 to 4 mm, 3+ 5 to 6 mm, 4+ 8 mm or more"
   grades = ["0", "1+", "2+", "3+", "4+"]
   cites  = ["pitting_depths"]
+}
+
+# What formulas read off a measurement. Where one of these bands has its edge is said with the formula.
+
+scale "foot_posture" {
+  title  = "Foot posture by the total of the Foot Posture Index"
+  grades = ["highly_supinated", "supinated", "neutral", "pronated", "highly_pronated"]
+  cites  = ["redmond_2006"]
+}
+
+scale "pressure_index" {
+  title  = "Ankle brachial pressure index by severity; raised is above the normal band, where the vessels may not compress"
+  grades = ["critical", "severe", "moderate", "mild", "borderline", "normal", "raised"]
+  cites  = ["pressure_index_2020", "limb_ischaemia_bands"]
+}
+
+scale "short_calf" {
+  title  = "What is short in the calf, by dorsiflexion with the knee extended and flexed"
+  grades = ["none", "gastrocnemius", "gastrocnemius_and_soleus"]
+  cites  = ["baumbach_2014"]
 }

@@ -59,3 +59,28 @@ func first(errs ...error) error {
 	}
 	return nil
 }
+
+// working is a formula's function on values and constants.
+type working = func(in []Value, k []float64) (Value, error)
+
+// One to four numbers in, one out, no constants.
+
+func one(f func(a float64) (float64, error)) working {
+	return func(in []Value, _ []float64) (Value, error) { return number(f(in[0].Number)) }
+}
+
+func two(f func(a, b float64) (float64, error)) working {
+	return func(in []Value, _ []float64) (Value, error) { return number(f(in[0].Number, in[1].Number)) }
+}
+
+func three(f func(a, b, c float64) (float64, error)) working {
+	return func(in []Value, _ []float64) (Value, error) {
+		return number(f(in[0].Number, in[1].Number, in[2].Number))
+	}
+}
+
+func four(f func(a, b, c, d float64) (float64, error)) working {
+	return func(in []Value, _ []float64) (Value, error) {
+		return number(f(in[0].Number, in[1].Number, in[2].Number, in[3].Number))
+	}
+}

@@ -72,6 +72,15 @@ measure "progression" {
   how         = "What is known of the course over the last six months and expected for the next."
 }
 
+measure "duchenne_dystrophy" {
+  of          = "person"
+  label       = "Duchenne muscular dystrophy"
+  yes_no      = true
+  taken       = "person"
+  error_basis = "a record of what is known, not a measurement"
+  how         = "From the record, where the condition is a muscle disease; what was published on orthoses differs from other muscle diseases."
+}
+
 measure "onset" {
   of    = "person"
   label = "Onset of the condition"

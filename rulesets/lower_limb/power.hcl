@@ -194,3 +194,14 @@ measure "heel_rise_height" {
   cites       = ["hislop_montgomery"]
   how         = "In the same test, against a single rise on both feet; the hindfoot should turn inwards."
 }
+
+# Level of a lesion of the spinal cord or its roots
+
+measure "spinal_motor_level" {
+  of          = "limb"
+  label       = "Spinal motor level of this limb"
+  one_of      = ["thoracic", "high_lumbar", "low_lumbar", "sacral"]
+  taken       = "lying"
+  error_basis = "none is published that we know of"
+  how         = "In spina bifida: the lowest level with useful power, as the spinal service recorded it; the two limbs can differ. Low lumbar: hip extensors, plantarflexors and dorsiflexors are weak.."
+}

@@ -203,5 +203,5 @@ measure "spinal_motor_level" {
   one_of      = ["thoracic", "high_lumbar", "low_lumbar", "sacral"]
   taken       = "lying"
   error_basis = "none is published that we know of"
-  how         = "In spina bifida: the lowest level with useful power, as the spinal service recorded it; the two limbs can differ. Low lumbar: hip extensors, plantarflexors and dorsiflexors are weak.."
+  how         = "In spina bifida: the lowest level with useful power, as the spinal service recorded it; the two limbs can differ. Low lumbar: hip extensors, plantarflexors and dorsiflexors are weak."
 }

@@ -144,6 +144,19 @@ measure "goals" {
   how   = "What the person wants to do with the device, in their words."
 }
 
+measure "main_goal" {
+  of    = "person"
+  label = "Main goal of the device"
+  one_of = [
+    "walking_speed", "mobility", "balance", "endurance", "quality_of_life", "muscle_activation",
+    "gait_appearance", "lower_tone", "keep_range", "comfort", "other",
+  ]
+  taken       = "person"
+  error_basis = "a record of what is known, not a measurement"
+  cites       = ["iso_8551"]
+  how         = "The one goal that counts most, agreed with the person; mobility is getting about: transfers, stairs, turning."
+}
+
 measure "activity_demand" {
   of          = "person"
   label       = "Activity that the device must bear"

@@ -1,4 +1,4 @@
-# Sources. standing: read = the stated fact was read in the source or its abstract; second_hand = read in
+# Sources on the examination. standing: read = the stated fact was read in the source or its abstract; second_hand = read in
 # another text that reports it; from_memory = not read, to be checked before it is relied on. Where the
 # authors of an abstract were not noted, its place is given instead of a name.
 
@@ -89,6 +89,12 @@ citation "muscle_test_thirds" {
   standing = "read"
 }
 
+citation "muscle_test_4plus" {
+  text     = "Manual muscle grades: adding 4+ to the scale lowered agreement from 64 to 48 % (PMC5633899)"
+  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC5633899"
+  standing = "read"
+}
+
 citation "lunsford_1995" {
   text     = "Lunsford and Perry 1995, Phys Ther 75:694: single-leg heel rises, n = 203, 20 to 59 years"
   url      = "https://painscience.com/bibliography.php?lunsford95"
@@ -170,6 +176,13 @@ citation "knee_extension_reliability" {
   standing = "read"
 }
 
+citation "knee_replacement_goniometry" {
+  text     = "BMC Musculoskelet Disord 8:83: passive knee extension three days after knee replacement, limits between two therapists -6.2 to 10.6 deg"
+  doi      = "10.1186/1471-2474-8-83"
+  url      = "https://www.jrheum.org/lookup/external-ref?access_num=10.1186/1471-2474-8-83&link_type=DOI"
+  standing = "read"
+}
+
 citation "contracture_margins" {
   text     = "Sci Rep 2023;13:21779, table 2: margins before a contracture is declared, hip 6, knee 4, ankle 8 deg"
   url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC10709314/table/Tab2"
@@ -179,6 +192,12 @@ citation "contracture_margins" {
 citation "vigotsky_2016" {
   text     = "Vigotsky 2016, PeerJ e2325: the Thomas test needs the pelvis held"
   url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC4991856"
+  standing = "read"
+}
+
+citation "thomas_agreement" {
+  text     = "Hip extension by goniometer in the Thomas test: ICC 0.51 and 0.54 within raters, 0.30 to 0.65 between (PMC4560013)"
+  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC4560013"
   standing = "read"
 }
 
@@ -397,6 +416,12 @@ citation "pressure_index_2020" {
   standing = "read"
 }
 
+citation "pressure_index_oscillometer" {
+  text     = "Repeatability of the ankle brachial index by oscillometer, 4 to 8 weeks apart: smallest real change 0.20 to 0.22"
+  url      = "https://longdom.org/open-access/repeatability-of-oscillometric-determinations-of-the-anklebrachial-index-the-atherosclerosis-risk-in-communities-aric-st-23089.html"
+  standing = "read"
+}
+
 citation "limb_ischaemia_bands" {
   text     = "Bands of the ankle brachial pressure index and ankle pressure by severity (PMC1363917, table 7)"
   url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC1363917/table/tbl7"
@@ -418,69 +443,5 @@ citation "pitting_depths" {
 citation "redness_leaflet" {
   text     = "Ankle-foot orthosis, patient's guide of a national orthopaedic hospital: report redness that lasts beyond 20 minutes"
   url      = "https://rnoh.nhs.uk/patients-and-visitors/patient-information-guides/ankle-foot-orthosis-afo-patients-guide"
-  standing = "read"
-}
-
-# Lengths and device
-
-citation "leg_length_tape" {
-  text     = "J Rheumatol 2014;41:1689: leg-length difference by tape and by lifts, ICC 0.477 and 0.737, wrong side in 7 and 1 of 20"
-  url      = "https://pubmed.ncbi.nlm.nih.gov/25028369/"
-  standing = "read"
-}
-
-citation "leg_length_blocks" {
-  text     = "Leg-length difference: blocks preferred (PMC8687568)"
-  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC8687568"
-  standing = "read"
-}
-
-citation "totah_2019" {
-  text     = "Totah 2019: stiffness of ankle-foot orthoses in 25 studies, 0.02 to 8.17 N.m/deg"
-  url      = "https://read.qxmd.com/read/30708092"
-  standing = "read"
-}
-
-citation "shuman_2023" {
-  text     = "Shuman 2023, J Neuroeng Rehabil: 13 carbon devices on five test benches, median spread 1.03 N.m/deg, on the four with a fixture 0.52"
-  doi      = "10.1186/s12984-023-01126-7"
-  url      = "https://jneuroengrehab.biomedcentral.com/articles/10.1186/s12984-023-01126-7"
-  standing = "read"
-}
-
-citation "shuman_2021" {
-  text     = "Shuman 2021: 13 carbon devices as sold, 0.58 to 3.66 N.m/deg over a motorised sweep of 20 deg, ICC 0.95 or more (PMC8420787)"
-  url      = "https://pmc.ncbi.nlm.nih.gov/articles/PMC8420787"
-  standing = "read"
-}
-
-citation "carbon_modulus" {
-  text     = "Carbon fibre in epoxy, 70 % fibre in one direction: modulus 181 GPa along the fibres, 10.3 GPa across (substech.com)"
-  url      = "http://www.substech.com/dokuwiki/doku.php?id=epoxy_matrix_composite_reinforced_by_70_carbon_fibers"
-  standing = "read"
-}
-
-citation "carbon_modulus_prepreg" {
-  text     = "Carbon fibre in epoxy from prepreg: modulus 103.0, SD 2.1 GPa along the fibres (Acta Mech Autom 2025)"
-  doi      = "10.2478/ama-2025-0022"
-  url      = "https://reference-global.com/article/10.2478/ama-2025-0022"
-  standing = "read"
-}
-
-citation "device_angle_error" {
-  text     = "Gait Posture 2021, 90:86: angle of a finished device by inclinometers, mean deviation 2.4 deg, 19 devices"
-  url      = "https://searchworks.jioinstitute.edu.in/articles/asx__153297153"
-  standing = "read"
-}
-
-citation "wear_leaflet" {
-  text     = "NHS leaflet on the ankle-foot orthosis: daily skin check, wear in the shoe, inspect before use"
-  url      = "https://nbt.nhs.uk/bristol-centre-enablement/services-at-centre/orthotics/ankle-foot-orthosis"
-  standing = "read"
-}
-
-citation "foot_drop_table" {
-  text     = "Kirker 2022, Pract Neurol 22:311, table: impairment and orthotic solution"
-  url      = "https://pn.bmj.com/content/22/4/311"
   standing = "read"
 }

@@ -341,8 +341,8 @@ measure "gait_pattern" {
     "apparent_equinus", "crouch", "stiff_knee", "recurvatum",
   ]
   taken       = "walking"
-  error_basis = "none is published that we know of; pattern labels are weakly reliable when used to choose an orthosis"
-  cites       = ["sagittal_patterns", "winters_1987"]
+  error_basis = "none is published that we know of; pattern labels are weakly reliable when used to choose an orthosis; the change that matters in the total of the visual gait score, 2.4 points, says nothing of one observation"
+  cites       = ["sagittal_patterns", "winters_1987", "visual_gait_items"]
   how         = "Only a label for what was seen above. drop_foot to crouch as published for cerebral palsy and hemiplegia; the last two are descriptive."
 }
 

@@ -81,6 +81,15 @@ measure "duchenne_dystrophy" {
   how         = "From the record, where the condition is a muscle disease; what was published on orthoses differs from other muscle diseases."
 }
 
+measure "distribution" {
+  of          = "person"
+  label       = "Where the condition is in the body"
+  one_of      = ["one_side", "both_legs", "all_four_limbs"]
+  taken       = "person"
+  error_basis = "none is published that we know of"
+  how         = "one_side: arm and leg of one side, or one leg alone; both_legs: legs more than arms."
+}
+
 measure "onset" {
   of    = "person"
   label = "Onset of the condition"
@@ -214,7 +223,7 @@ measure "functional_ambulation" {
   scale       = "functional_ambulation"
   taken       = "walking"
   error       = 1
-  error_basis = "our default of one grade; no standard error is published"
+  error_basis = "our default of one grade; kappa 0.36; no standard error is published"
   cites       = ["holden_1984", "ninds_ambulation", "collen_1990"]
   how         = "Coded 0 to 5: 0 cannot walk or needs more than one helper, 1 steady contact, 2 light touch, 3 supervision, 4 alone on level ground, 5 alone anywhere. A record coded 1 to 6 is one higher."
 }
@@ -245,8 +254,8 @@ measure "walking_speed" {
   unit        = "m/s"
   plausible   = [0, 2.5]
   taken       = "walking"
-  error       = 0.11
-  error_basis = "between 0.4 and 0.8 m/s: the larger published smallest real change, 0.15 m/s, divided by the square root of 2; below 0.4 m/s 0.07, above 0.8 m/s 0.15"
+  error       = 0.15
+  error_basis = "above 0.8 m/s: the larger published smallest real change, 0.21 m/s, divided by the square root of 2; taken for every speed, because it is the largest: between 0.4 and 0.8 m/s 0.11, below 0.4 m/s 0.07"
   cites       = ["hosoi_2023", "speed_change_stroke"]
   how         = "Over 10 m at a comfortable pace with a moving start, usual aid and present device; the mean of two trials. Note which."
 }
@@ -258,7 +267,7 @@ measure "timed_up_and_go" {
   plausible   = [3, 300]
   taken       = "walking"
   error       = 0.8
-  error_basis = "1.96 times a standard error of 0.40 s, from people with knee osteoarthritis; larger after stroke"
+  error_basis = "the larger smallest real change, 1.14 s between raters, divided by the square root of 2, from people with knee osteoarthritis; larger after stroke"
   cites       = ["timed_walk_knee"]
   how         = "From a chair with arms, 3 m out and back at a comfortable pace, usual aid and present device."
 }

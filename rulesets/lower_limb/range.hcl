@@ -10,8 +10,8 @@ measure "hip_extension" {
   plausible   = [-60, 40]
   taken       = "lying"
   error       = 6
-  error_basis = "the margin that one study allows before it calls a hip contracted, taken in place of a standard error; none is published that we know of"
-  cites       = ["contracture_margins", "vigotsky_2016"]
+  error_basis = "the margin of 6 deg that one study allows before it calls a hip contracted, taken in place of a standard error: the one that is printed, 1 deg, is doubtful, and agreement between raters runs from ICC 0.30 to 0.92"
+  cites       = ["contracture_margins", "vigotsky_2016", "thomas_agreement"]
   how         = "Supine, other hip flexed until the lumbar spine is flat and the pelvis is held there; thigh against the table. 0 is straight; negative is short of straight."
 }
 
@@ -63,9 +63,9 @@ measure "knee_extension" {
   unit        = "deg"
   plausible   = [-90, 30]
   taken       = "lying"
-  error       = 2.5
-  error_basis = "1.96 times the larger standard error of one rater, 1.3 deg, after knee ligament injury; between raters 7.4 deg"
-  cites       = ["knee_extension_reliability"]
+  error       = 3.8
+  error_basis = "the larger smallest real change of one rater, 5.4 deg between two tests, divided by the square root of 2, after knee ligament injury; within one session 2.5 deg; between raters 7.4, and 5.9 after knee replacement; the margin of 4 deg before a contracture is declared is no error of measurement"
+  cites       = ["knee_extension_reliability", "knee_replacement_goniometry", "contracture_margins"]
   how         = "Supine, heel on a small block, hip straight; goniometer on trochanter, lateral epicondyle and malleolus. 0 is straight; negative is short of straight; positive is past it."
 }
 
@@ -86,7 +86,7 @@ measure "popliteal_angle" {
   plausible   = [0, 130]
   taken       = "lying"
   error       = 14
-  error_basis = "the wider of the published same-day limits, 10 to 14 deg, children with cerebral palsy; 18 to 28 deg on another day"
+  error_basis = "the wider of the published same-day limits of three therapists, 10 to 14 deg, children with cerebral palsy; 18 to 28 deg on different days"
   cites       = ["mcdowell_2000", "katz_1992"]
   how         = "Supine, hip at 90 deg, other leg flat; straighten the knee slowly. Degrees short of straight: 0 is straight."
 }
@@ -112,9 +112,9 @@ measure "ankle_dorsiflexion_knee_extended" {
   plausible   = [-60, 45]
   taken       = "lying"
   error       = 5.6
-  error_basis = "1.96 times a standard error of 2.86 deg, children with cerebral palsy; another rater 14 deg; none is published for adults that we know of"
+  error_basis = "1.96 times a standard error of 2.86 deg, children with cerebral palsy; three therapists differ by 10 to 14 deg on one day and 18 to 28 on different days; the margin of 8 deg before a contracture is declared is no error of measurement; none is published for adults that we know of"
   cites = [
-    "goniometry_ankle_children", "mcdowell_2000", "jarvis_2012", "dorsiflexion_in_supination",
+    "goniometry_ankle_children", "mcdowell_2000", "jarvis_2012", "dorsiflexion_in_supination", "contracture_margins",
   ]
   how = "Supine, knee straight, hindfoot held in neutral or slight supination so that the midfoot does not give; fibula line against the lateral border of the foot. Dorsiflexion positive."
 }
@@ -150,7 +150,7 @@ measure "ankle_dorsiflexion_loaded_knee_extended" {
   plausible   = [-45, 60]
   taken       = "standing"
   error       = 2.7
-  error_basis = "taken over from the lunge with the knee bent"
+  error_basis = "taken over from the lunge with the knee bent: 1.96 times a standard error of 1.4 deg"
   cites       = ["lunge_reliability"]
   how         = "Standing, this leg behind, heel down, knee straight, foot straight ahead, arch held up; inclinometer on the front of the shank. Dorsiflexion positive."
 }
@@ -162,7 +162,7 @@ measure "ankle_dorsiflexion_lunge" {
   plausible   = [-45, 65]
   taken       = "standing"
   error       = 2.7
-  error_basis = "1.96 times the larger standard error with an inclinometer, 1.4 deg, healthy people; with a goniometer 5.5 deg"
+  error_basis = "1.96 times the larger standard error with an inclinometer, 1.4 deg, healthy people; with a goniometer 5.5 deg; a tape from toe to wall, 1.2 cm, does not measure the angle"
   cites       = ["lunge_reliability"]
   how         = "Standing in a lunge, heel down, knee over the second toe; inclinometer on the front of the shank. Dorsiflexion positive."
 }

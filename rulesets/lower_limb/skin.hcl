@@ -299,8 +299,8 @@ measure "ankle_brachial_pressure_index" {
   plausible   = [0, 2.5]
   taken       = "lying"
   error       = 0.11
-  error_basis = "Doppler limits of agreement 0.16 divided by the square root of 2; with an oscillometer 0.16"
-  cites       = ["pressure_index_2020"]
+  error_basis = "Doppler limits of agreement 0.16 divided by the square root of 2; the standard error of 0.03 in the same abstract, 0.04 in diabetes, does not agree with them and is not used; with an oscillometer 0.16"
+  cites       = ["pressure_index_2020", "pressure_index_oscillometer"]
   how         = "Lying ten minutes; Doppler; say which ankle pressure was used. Above 1.3 to 1.4 the vessels are stiff and the index is not healthy."
 }
 

@@ -1,6 +1,6 @@
-# Sources on the examination. standing: read = the stated fact was read in the source or its abstract; second_hand = read in
-# another text that reports it; from_memory = not read, to be checked before it is relied on. Where the
-# authors of an abstract were not noted, its place is given instead of a name.
+# Sources on the examination. standing: read = the stated fact was read in the source or its abstract;
+# second_hand = read in another text that reports it; from_memory = not read, to be checked before it is relied
+# on. Where the authors of an abstract were not noted, its place is given instead of a name.
 
 # Tone
 

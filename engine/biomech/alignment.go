@@ -14,10 +14,10 @@ const (
 
 // The lean of the shank to aim at in standing, deg, and the interval that is accepted. From memory: Owen
 // 2010, Prosthet Orthot Int 34:254, a mean of tuned devices near 11° and a range of about 7° to 15°; its
-// abstract was read, its figures were not. The mean and the upper end lie within two standard deviations of
-// the normal shank in walking at 30 % of the gait cycle, in adults and in the young, at slow and natural
-// speed (Bovi 2011, Gait Posture 33:6, supplement). The lower end does not at natural speed: 7° is a choice
-// for standing, not a copy of normal walking.
+// abstract was read, its figures were not. The normal shank in walking at 30 % of the gait cycle leans so
+// much: at natural and slow speed, in adults and in the young, 11° lies within one standard deviation of it
+// and 15° within two (Bovi 2011, Gait Posture 33:6, supplement). 7° lies beyond two but in slow adults: it is
+// a choice for standing, not a copy of walking.
 const (
 	ShankTarget      = 11.0
 	ShankTargetLeast = 7.0

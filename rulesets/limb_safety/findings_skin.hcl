@@ -90,3 +90,8 @@ finding "ulcer_under_foot" {
   holds   = "limb.plantar_forefoot_skin == 'broken' || limb.plantar_midfoot_skin == 'broken' || limb.first_metatarsal_head_skin == 'broken' || limb.fifth_metatarsal_head_skin == 'broken'"
   because = "An open place under the ball or the middle of the foot."
 }
+
+finding "skin_needs_care" {
+  holds   = "finding.insensate || finding.skin_fragile"
+  because = "Skin that can't feel, or that is thin, scarred or grafted where a shell bears."
+}

@@ -122,14 +122,14 @@ func reading() []*Formula {
 		of: func(in []Value, _ []float64) (Value, error) { return word(WalkingClass(in[0].Number)) },
 	}, {
 		Name: "pressure_index_band", Topic: "measurement",
-		Params: []Param{{"index", ratio}}, Result: GradeOf("pressure_index_band"),
+		Params: []Param{{"index", ratio}}, Result: GradeOf("pressure_index"),
 		Doc:    "the band of an ankle-brachial pressure index",
 		Writes: "≤ 0.3 critical; ≤ 0.5 severe; ≤ 0.7 moderate; < 0.91 mild; < 1 borderline; ≤ 1.4 normal; > 1.4 raised", Domain: "0 to 5; an ankle pressure under 50 mmHg is critical whatever the index",
 		Standing: Read, Sources: []string{"J Foot Ankle Res 2020, s13047-020-00389-w: from 0.91", "BMJ, PMC1363917, table 7: below; its mild to moderate is called moderate"},
 		of: func(in []Value, _ []float64) (Value, error) { return word(PressureIndexBand(in[0].Number)) },
 	}, {
 		Name: "calf_shortness", Topic: "measurement",
-		Params: []Param{{"knee_extended", angle}, {"knee_flexed", angle}}, Result: GradeOf("calf_shortness"),
+		Params: []Param{{"knee_extended", angle}, {"knee_flexed", angle}}, Result: GradeOf("short_calf"),
 		Doc:    "what is short in the calf, by dorsiflexion with the knee extended and flexed",
 		Writes: "R extended > 5°: none; else R flexed > 10°: gastrocnemius; else gastrocnemius_and_soleus", Domain: "ranges from −60° to 60°; the flexed one not smaller by more than 7.94°, what two readings may differ by",
 		Standing: FromMemory, Sources: []string{"DiGiovanni 2002, JBJS-A 84:962: the 5° read, the 10° with the knee flexed from memory",

@@ -66,7 +66,7 @@ func posture() []*Formula {
 		},
 	}, {
 		Name: "foot_posture_band", Topic: "measurement",
-		Params: []Param{{"total", Count}}, Result: GradeOf("foot_posture_band"),
+		Params: []Param{{"total", Count}}, Result: GradeOf("foot_posture"),
 		Doc:    "the band of a total of the Foot Posture Index",
 		Writes: "≤ −5 highly_supinated; ≤ −1 supinated; ≤ 5 neutral; ≤ 9 pronated; else highly_pronated", Domain: "−12 to 12",
 		Standing: FromMemory, Sources: []string{"Redmond 2005 and 2006, Clin Biomech 21:89: bands from memory, corroborated second-hand"},

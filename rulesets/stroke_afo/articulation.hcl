@@ -22,16 +22,6 @@ rule "hold_the_ankle_with_a_contracture" {
   advise "articulation" { favour = "none" }
 }
 
-rule "no_free_hinge_with_clonus" {
-  when     = "finding.clonus"
-  because  = "Clonus of ${limb.clonus_beats} beats: a free hinge lets it go on. The series kept hinges for people without clonus."
-  strength = "conditional"
-  basis    = "published"
-  cites    = ["appasamy_2015"]
-
-  advise "articulation" { never = "free" }
-}
-
 rule "give_at_loading_for_a_weak_quadriceps" {
   when     = "finding.quadriceps_weak"
   unless   = "finding.knee_goes_back"

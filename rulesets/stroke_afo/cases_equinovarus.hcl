@@ -165,7 +165,7 @@ case "turned in and weak, neither spastic nor short: a device that holds it" {
 
 case "turned in under a spastic calf that is short too: range is going" {
   basis = "published"
-  cites = ["deltombe_2017", "carbon_trial_listing"]
+  cites = ["deltombe_2017"]
   given {
     device_for = ["left", "right"]
     person {
@@ -188,29 +188,15 @@ case "turned in under a spastic calf that is short too: range is going" {
   expect "left" {
     findings = { spastic_equinovarus = true, contracture = true }
     fires    = ["treat_the_length", "moulded_device_for_inversion"]
-    silent   = ["treat_the_tone", "outside_the_trials"]
+    silent   = ["treat_the_tone"]
     cautions = ["range_is_going", "nerve_block_first", "toxin_for_tone"]
   }
   expect "right" {
     findings = { spastic_equinovarus = false, rigid_is_advised = true }
     fires    = ["rigid_device_at_once"]
     silent   = ["treat_the_length", "moulded_device_for_inversion", "nerve_block_first"]
-    cautions = ["outside_the_trials", "range_is_going"]
+    cautions = ["range_is_going"]
   }
-}
-
-case "sixteen degrees short is outside of the trials too" {
-  basis = "published"
-  cites = ["carbon_trial_listing"]
-  given {
-    device_for = ["left"]
-    person {
-      age             = 57
-      diagnosis_group = "stroke"
-    }
-    left { ankle_dorsiflexion_knee_extended = -16 }
-  }
-  expect "left" { cautions = ["outside_the_trials"] }
 }
 
 case "a day less than 26 weeks after the stroke: surgery waits" {

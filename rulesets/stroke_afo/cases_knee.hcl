@@ -28,7 +28,7 @@ case "knee snaps back, two beats of clonus, dorsiflexors 3: a hinge with a plant
     choices  = { device = "articulated", articulation = "plantarflexion_stop" }
     findings = { knee_goes_back = true, clonus = false, dorsiflexors_less_weak = true, ankle_very_weak = false, quadriceps_weak = false }
     fires    = ["plantarflexion_stop_for_a_knee_that_goes_back", "leave_the_shank_free", "rigid_device_at_once"]
-    silent   = ["rigid_for_a_knee_that_goes_back", "two_way_joint_for_a_weak_quadriceps", "tone_first_for_a_knee_that_goes_back", "knee_brace_is_the_last_step", "no_free_hinge_with_clonus", "give_at_loading_for_a_weak_quadriceps", "weak_quadriceps_under_a_stop"]
+    silent   = ["rigid_for_a_knee_that_goes_back", "two_way_joint_for_a_weak_quadriceps", "tone_first_for_a_knee_that_goes_back", "knee_brace_is_the_last_step", "give_at_loading_for_a_weak_quadriceps", "weak_quadriceps_under_a_stop"]
   }
 }
 
@@ -59,7 +59,7 @@ case "three beats of clonus: the ankle is held, and tone is treated first or alo
   expect "left" {
     choices  = { device = "rigid", articulation = "none" }
     findings = { clonus = true }
-    fires    = ["rigid_for_a_knee_that_goes_back", "tone_first_for_a_knee_that_goes_back", "no_free_hinge_with_clonus"]
+    fires    = ["rigid_for_a_knee_that_goes_back", "tone_first_for_a_knee_that_goes_back"]
     silent   = ["plantarflexion_stop_for_a_knee_that_goes_back", "leave_the_shank_free"]
   }
 }
@@ -91,7 +91,7 @@ case "four beats of clonus under a knee that goes back slowly" {
   expect "right" {
     choices  = { device = "rigid", articulation = "none" }
     findings = { clonus = true, knee_goes_back = true }
-    fires    = ["rigid_for_a_knee_that_goes_back", "tone_first_for_a_knee_that_goes_back", "no_free_hinge_with_clonus"]
+    fires    = ["rigid_for_a_knee_that_goes_back", "tone_first_for_a_knee_that_goes_back"]
     silent   = ["plantarflexion_stop_for_a_knee_that_goes_back", "leave_the_shank_free"]
   }
 }

@@ -45,15 +45,6 @@ caution "weak_quadriceps_under_a_stop" {
   cites = ["mulroy_2010"]
 }
 
-caution "outside_the_trials" {
-  level = "precaution"
-  when  = "limb.ankle_dorsiflexion_knee_extended <= deg(-15)"
-  says  = "The ankle stops at ${limb.ankle_dorsiflexion_knee_extended}: a trial of composite devices after stroke leaves out people who are 15 deg short or more, so its findings will not cover this leg."
-  act   = "See whether range can be gained first; otherwise a short trial with the result measured."
-  basis = "published"
-  cites = ["carbon_trial_listing"]
-}
-
 caution "goal_with_less_evidence" {
   level = "note"
   when  = "person.main_goal in ['quality_of_life', 'endurance', 'muscle_activation', 'gait_appearance']"
@@ -61,15 +52,6 @@ caution "goal_with_less_evidence" {
   act   = "A device may be offered; say what is to be expected, and set a measure of success."
   basis = "published"
   cites = ["johnston_2021"]
-}
-
-caution "who_puts_it_on" {
-  level = "precaution"
-  when  = "finding.limb_safety.needs_help_to_put_on && person.help_available != 'each_time'"
-  says  = "Hands: ${person.hand_function}; help: ${person.help_available}. A device that can't be put on is not worn."
-  act   = "Let the person put on and take off a trial device and shoe before the choice is made; try closures that one hand works."
-  basis = "from_memory"
-  cites = ["nice_stroke_rehabilitation"]
 }
 
 caution "painful_knee" {

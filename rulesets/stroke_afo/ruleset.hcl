@@ -39,11 +39,6 @@ citation "consensus_2003" {
   standing = "from_memory"
 }
 
-citation "nice_stroke_rehabilitation" {
-  text     = "NICE guidance on rehabilitation after stroke, CG162 and NG236: putting the device on and off is assessed; text not read"
-  standing = "from_memory"
-}
-
 citation "winstein_2016" {
   text     = "Winstein 2016, American guideline on rehabilitation after stroke: resting splints; front page read, the advice from memory"
   url      = "https://ja.scribd.com/document/340700152/"
@@ -113,12 +108,6 @@ citation "equinovarus_surgery_text" {
 citation "varus_strap" {
   text     = "Textbook chapter on osteotomy for the varus heel, clinicalpub.com (opening): brace with an outside strap against varus"
   url      = "https://clinicalpub.com/zosteotomy-for-varus-heel"
-  standing = "read"
-}
-
-citation "carbon_trial_listing" {
-  text     = "Registered trial of prescribing ankle-foot orthoses after stroke, listing 313189: a plantarflexion contracture of 15 deg or more is left out"
-  url      = "https://www.trialx.com/clinical-trials/listings/313189/afo-prescription-to-optimize-post-stroke-function/"
   standing = "read"
 }
 

@@ -5,7 +5,7 @@
 
 caution "hinge_or_hold" {
   level = "note"
-  when  = "finding.hinge_disputed"
+  when  = "finding.hinge_disputed || finding.drop_foot && !finding.dorsiflexion_may_be_free"
   says  = "Published advice disagrees. A table for cerebral palsy pairs this pattern with a spring or a hinge; by teaching from memory the ankle is held unless dorsiflexion, tone, power and foot allow it (${limb.ankle_dorsiflexion_knee_extended}, tone ${limb.plantarflexor_tone}, calf ${limb.plantarflexor_power}, midfoot break ${limb.midfoot_break}), and a guideline, from memory, holds it where knee or hip are poorly controlled."
   act   = "Decide with these in view, try both if you can, and write down why."
   basis = "published"

@@ -13,7 +13,7 @@ rule "free_dorsiflexion_in_jump" {
 }
 
 rule "hold_the_ankle" {
-  when     = "finding.spastic && !finding.true_equinus && !finding.dorsiflexion_may_be_free"
+  when     = "finding.spastic && !finding.hinge_paired && !finding.dorsiflexion_may_be_free"
   because  = "Free dorsiflexion asks for 10 deg with the knee straight, little tone, a calf that holds the shank and a foot that stays in line; otherwise the motion comes from the midfoot or bends the knee. Here: ${limb.ankle_dorsiflexion_knee_extended}, tone ${limb.plantarflexor_tone}, calf ${limb.plantarflexor_power}, midfoot break ${limb.midfoot_break}. From memory."
   strength = "conditional"
   basis    = "from_memory"

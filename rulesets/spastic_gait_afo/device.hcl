@@ -23,9 +23,9 @@ rule "spring_or_hinge_for_true_equinus" {
   advise "articulation" { favour = "plantarflexion_stop" }
 }
 
-rule "hold_the_ankle_in_true_equinus" {
-  when     = "finding.true_equinus && finding.hinge_disputed"
-  because  = "Dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}, tone ${limb.plantarflexor_tone}, calf ${limb.plantarflexor_power}, midfoot break ${limb.midfoot_break}, knee late in stance ${limb.gait_terminal_stance_knee}, hip ${limb.gait_terminal_stance_hip}: at a free hinge the foot would give instead of the ankle, or nobody would hold knee and hip. So the ankle is held. From memory."
+rule "hold_where_a_hinge_is_disputed" {
+  when     = "finding.hinge_disputed"
+  because  = "Dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}, tone ${limb.plantarflexor_tone}, calf ${limb.plantarflexor_power}, midfoot break ${limb.midfoot_break}, knee late in stance ${limb.gait_terminal_stance_knee}, hip ${limb.gait_terminal_stance_hip}: at a free hinge the foot would give instead of the ankle, or nothing would hold knee and hip. So the ankle is held. From memory."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2014", "nice_spasticity"]
@@ -74,6 +74,7 @@ rule "hinge_for_type_3" {
   cites    = ["pattern_teaching", "rodda_graham_2001"]
 
   advise "device" { favour = "articulated" }
+  advise "articulation" { favour = "plantarflexion_stop" }
 }
 
 rule "rigid_or_ground_reaction_for_type_4" {

@@ -113,8 +113,14 @@ finding "type_4" {
 
 # What decides within a pattern
 
+finding "hinge_paired" {
+  holds   = "finding.true_equinus || finding.type_3 && !finding.push_of_the_calf_lost"
+  because = "Patterns for which a hinge is among the published devices and the ankle is at fault."
+  cites   = ["sagittal_patterns", "pattern_teaching"]
+}
+
 finding "hinge_disputed" {
-  holds   = "(finding.true_equinus || finding.drop_foot) && !finding.dorsiflexion_may_be_free || finding.true_equinus && finding.knee_or_hip_poorly_held"
+  holds   = "finding.hinge_paired && !finding.dorsiflexion_may_be_free || finding.true_equinus && finding.knee_or_hip_poorly_held"
   because = "One source pairs the pattern with a hinge; by another the ankle is to be held."
   cites   = ["sagittal_patterns", "owen_2014", "nice_spasticity"]
 }

@@ -164,7 +164,7 @@ case "an ankle one degree past plantigrade has no contracture" {
   given {
     device_for = ["left"]
     person {
-      age             = 70
+      age             = 18
       diagnosis_group = "stroke"
     }
     left {
@@ -261,7 +261,7 @@ case "tone not recorded: it is not known whether the spring has to be a stiff on
   given {
     device_for = ["left"]
     person {
-      age             = 63
+      age             = 19
       diagnosis_group = "stroke"
     }
     left {

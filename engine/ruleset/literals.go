@@ -8,6 +8,7 @@ import (
 	"github.com/google/cel-go/common/operators"
 	"github.com/google/cel-go/common/types"
 
+	"crus/engine/biomech"
 	"crus/engine/source"
 	"crus/engine/vocab"
 )
@@ -77,7 +78,11 @@ func (w *literalWalk) call(e ast.Expr) {
 	if c.IsMemberFunction() {
 		w.visit(c.Target())
 	}
-	for _, arg := range args {
+	formula := biomech.Named(c.FunctionName())
+	for i, arg := range args {
+		if formula != nil && i < len(formula.Params) && formula.Params[i].Kind == biomech.Word && w.optionMeasure(arg) != nil {
+			continue // the formula takes the word as it was recorded
+		}
 		w.visit(arg)
 	}
 }

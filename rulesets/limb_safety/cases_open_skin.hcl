@@ -1,0 +1,537 @@
+# Open skin, place by place. Invented people; what is expected was worked out by hand from the rules.
+
+case "intact skin everywhere: no wound, no mark, nothing to keep clear of" {
+  basis = "common_practice"
+  given {
+    device_for = ["right"]
+    person {
+      diabetes  = "none"
+      skin_risk = "low"
+    }
+    right {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+      toe_skin                   = "intact"
+      medial_shank_skin          = "intact"
+      lateral_shank_skin         = "intact"
+      front_of_ankle_skin        = "intact"
+      fibular_head_skin          = "intact"
+      patellar_tendon_skin       = "intact"
+      popliteal_skin             = "intact"
+      protective_sensation       = "present"
+      touch_oversensitive        = false
+      previous_foot_ulcer        = false
+      foot_amputation            = "none"
+    }
+  }
+  expect "right" {
+    choices = {
+      relief          = "unanswered (not provisional)"
+      proximal_height = "unanswered (not provisional)"
+      strut_place     = "unanswered (not provisional)"
+      ankle_strap     = "unanswered (not provisional)"
+      padding         = "unanswered (not provisional)"
+    }
+    findings = {
+      skin_broken                = false
+      skin_red                   = false
+      skin_fragile               = false
+      skin_needs_care            = false
+      skin_broken_at_toes        = false
+      skin_broken_at_shank_sides = false
+      skin_broken_at_knee        = false
+      ulcer_under_foot           = false
+      skin_broken_at_hindfoot    = false
+      skin_broken_at_midfoot     = false
+      skin_broken_at_forefoot    = false
+      skin_broken_at_shank       = false
+      skin_red_at_hindfoot       = false
+      skin_red_at_midfoot        = false
+      skin_red_at_forefoot       = false
+      skin_red_at_shank          = false
+      skin_fragile_at_foot       = false
+      skin_fragile_at_shank      = false
+    }
+    silent = ["wound_care_first", "offloading_service_for_an_ulcer", "line_skin_that_needs_care", "line_skin_that_hurts_to_touch", "keep_the_edge_below_the_knee", "keep_the_strut_off_the_medial_side", "keep_the_strut_off_the_lateral_side", "keep_the_strap_off_the_front_of_the_ankle", "skin_broken_at_hindfoot", "skin_broken_at_midfoot", "skin_broken_at_forefoot", "skin_broken_at_shank", "skin_broken_at_toes", "skin_broken_at_shank_sides", "skin_broken_at_knee", "ulcer_under_an_insensate_foot", "skin_fragile", "touch_hurts", "part_of_foot_missing", "daily_check_after_an_ulcer", "check_marked_foot_at_every_removal", "check_marked_ball_or_shank_at_every_removal", "redness_limit_of_twenty_minutes", "redness_limit_of_thirty_minutes", "redness_limits_differ", "skin_red_at_hindfoot", "skin_red_at_midfoot", "skin_red_at_forefoot", "skin_red_at_shank", "relieve_the_malleoli", "relieve_the_navicular", "relieve_the_first_metatarsal_head", "relieve_the_fifth_metatarsal_base", "relieve_the_fifth_metatarsal_head", "relieve_the_heel", "relieve_the_instep", "relieve_the_tibial_crest", "relieve_the_fibular_head"]
+  }
+}
+
+case "open malleolus on the left, open heel on the right: wound care before a device" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      malleolar_skin = "broken"
+      heel_skin      = "intact"
+      achilles_skin  = "intact"
+      navicular_skin = "intact"
+    }
+    right {
+      malleolar_skin = "intact"
+      heel_skin      = "broken"
+      achilles_skin  = "intact"
+      navicular_skin = "intact"
+    }
+  }
+  expect "left" {
+    choices = { device = "refer_wound_care" }
+    findings = {
+      skin_broken_at_hindfoot = true
+      skin_broken             = true
+    }
+    fires    = ["wound_care_first"]
+    cautions = ["skin_broken_at_hindfoot"]
+    silent   = ["relieve_the_malleoli"]
+  }
+  expect "right" {
+    choices = {
+      device = "refer_wound_care"
+      relief = "unanswered (provisional)"
+    }
+    findings = {
+      skin_broken_at_hindfoot = true
+      skin_broken             = true
+    }
+    fires    = ["wound_care_first"]
+    cautions = ["skin_broken_at_hindfoot"]
+    silent   = ["relieve_the_heel"]
+  }
+}
+
+case "open skin over the Achilles tendon and over the navicular: hindfoot" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      malleolar_skin = "intact"
+      heel_skin      = "intact"
+      achilles_skin  = "broken"
+      navicular_skin = "intact"
+    }
+    right {
+      malleolar_skin = "intact"
+      heel_skin      = "intact"
+      achilles_skin  = "intact"
+      navicular_skin = "broken"
+    }
+  }
+  expect "left" {
+    findings = { skin_broken_at_hindfoot = true }
+    cautions = ["skin_broken_at_hindfoot"]
+  }
+  expect "right" {
+    findings = { skin_broken_at_hindfoot = true }
+    cautions = ["skin_broken_at_hindfoot"]
+    silent   = ["relieve_the_navicular"]
+  }
+}
+
+case "open skin under the arch and at the base of the fifth metatarsal: midfoot" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "broken"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+    }
+    right {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "broken"
+      foot_dorsum_skin           = "intact"
+    }
+  }
+  expect "left" {
+    choices = { device = "refer_wound_care" }
+    findings = {
+      skin_broken_at_hindfoot = false
+      skin_broken_at_midfoot  = true
+      ulcer_under_foot        = true
+    }
+    cautions = ["skin_broken_at_midfoot"]
+    silent   = ["skin_broken_at_hindfoot"]
+  }
+  expect "right" {
+    findings = { skin_broken_at_midfoot = true }
+    cautions = ["skin_broken_at_midfoot"]
+  }
+}
+
+case "open skin on top of the foot: midfoot, and not an ulcer under the foot" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    left {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "broken"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+    }
+  }
+  expect "left" {
+    findings = {
+      skin_broken_at_midfoot  = true
+      skin_broken_at_forefoot = false
+      ulcer_under_foot        = false
+    }
+    cautions = ["skin_broken_at_midfoot"]
+    silent   = ["skin_broken_at_forefoot", "relieve_the_instep"]
+  }
+}
+
+case "open ball of the foot, at either side of it" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      first_metatarsal_head_skin = "broken"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+    }
+    right {
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "broken"
+      plantar_forefoot_skin      = "intact"
+    }
+  }
+  expect "left" {
+    choices = { device = "refer_wound_care" }
+    findings = {
+      skin_broken_at_forefoot = true
+      ulcer_under_foot        = true
+    }
+    cautions = ["skin_broken_at_forefoot"]
+  }
+  expect "right" {
+    findings = {
+      skin_broken_at_forefoot = true
+      ulcer_under_foot        = true
+    }
+    cautions = ["skin_broken_at_forefoot"]
+  }
+}
+
+case "open shin on the left, open calf on the right: where a shank shell bears" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "broken"
+      posterior_calf_skin        = "intact"
+    }
+    right {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "broken"
+    }
+  }
+  expect "left" {
+    choices = { device = "refer_wound_care" }
+    findings = {
+      skin_broken_at_shank   = true
+      skin_broken            = true
+      skin_broken_at_midfoot = false
+    }
+    fires    = ["wound_care_first"]
+    cautions = ["skin_broken_at_shank"]
+    silent   = ["relieve_the_tibial_crest", "skin_broken_at_midfoot"]
+  }
+  expect "right" {
+    findings = {
+      skin_broken_at_shank = true
+      skin_broken          = true
+    }
+    cautions = ["skin_broken_at_shank"]
+  }
+}
+
+case "open toe: asked for wound care, but the shells are not taken away for it" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    left {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+      toe_skin                   = "broken"
+    }
+  }
+  expect "left" {
+    findings = {
+      skin_broken         = false
+      skin_broken_at_toes = true
+    }
+    cautions = ["skin_broken_at_toes"]
+    silent   = ["wound_care_first"]
+  }
+}
+
+case "open skin beside the shank: the strut goes elsewhere" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      medial_shank_skin   = "broken"
+      lateral_shank_skin  = "intact"
+      front_of_ankle_skin = "intact"
+    }
+    right {
+      medial_shank_skin   = "intact"
+      lateral_shank_skin  = "broken"
+      front_of_ankle_skin = "intact"
+    }
+  }
+  expect "left" {
+    choices  = { strut_place = "open: posterior, lateral, anterior" }
+    findings = { skin_broken_at_shank_sides = true }
+    fires    = ["keep_the_strut_off_the_medial_side"]
+    cautions = ["skin_broken_at_shank_sides"]
+    silent   = ["keep_the_strut_off_the_lateral_side"]
+  }
+  expect "right" {
+    choices  = { strut_place = "open: posterior, medial, anterior" }
+    findings = { skin_broken_at_shank_sides = true }
+    fires    = ["keep_the_strut_off_the_lateral_side"]
+    cautions = ["skin_broken_at_shank_sides"]
+    silent   = ["keep_the_strut_off_the_medial_side"]
+  }
+}
+
+case "red at both sides of the shank: only a strut behind or in front is left, and no wound is spoken of" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    left {
+      medial_shank_skin   = "red_after_pressure"
+      lateral_shank_skin  = "red_after_pressure"
+      front_of_ankle_skin = "intact"
+    }
+  }
+  expect "left" {
+    choices  = { strut_place = "open: posterior, anterior (not provisional)" }
+    findings = { skin_broken_at_shank_sides = false }
+    fires    = ["keep_the_strut_off_the_medial_side", "keep_the_strut_off_the_lateral_side"]
+    silent   = ["skin_broken_at_shank_sides"]
+  }
+}
+
+case "open, and red, at the front of the ankle: no instep strap" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      medial_shank_skin   = "intact"
+      lateral_shank_skin  = "intact"
+      front_of_ankle_skin = "broken"
+    }
+    right {
+      medial_shank_skin   = "intact"
+      lateral_shank_skin  = "intact"
+      front_of_ankle_skin = "red_after_pressure"
+    }
+  }
+  expect "left" {
+    choices  = { ankle_strap = "open: none, pull_from_lateral, pull_from_medial" }
+    findings = { skin_broken_at_shank_sides = true }
+    fires    = ["keep_the_strap_off_the_front_of_the_ankle"]
+    cautions = ["skin_broken_at_shank_sides"]
+  }
+  expect "right" {
+    choices = { ankle_strap = "open: none, pull_from_lateral, pull_from_medial (not provisional)" }
+    fires   = ["keep_the_strap_off_the_front_of_the_ankle"]
+    silent  = ["skin_broken_at_shank_sides"]
+  }
+}
+
+case "open skin over the fibular head and the patellar tendon: the upper edge stays low" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      fibular_head_skin    = "broken"
+      patellar_tendon_skin = "intact"
+      popliteal_skin       = "intact"
+    }
+    right {
+      fibular_head_skin    = "intact"
+      patellar_tendon_skin = "broken"
+      popliteal_skin       = "intact"
+    }
+  }
+  expect "left" {
+    choices  = { proximal_height = "open: lower_third, mid_calf" }
+    findings = { skin_broken_at_knee = true }
+    fires    = ["keep_the_edge_below_the_knee"]
+    cautions = ["skin_broken_at_knee"]
+    silent   = ["relieve_the_fibular_head"]
+  }
+  expect "right" {
+    choices  = { proximal_height = "open: lower_third, mid_calf (not provisional)" }
+    findings = { skin_broken_at_knee = true }
+    cautions = ["skin_broken_at_knee"]
+  }
+}
+
+case "open skin behind the knee, intact elsewhere: the device itself is not stopped" {
+  basis = "common_practice"
+  given {
+    device_for = ["right"]
+    right {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+      fibular_head_skin          = "intact"
+      patellar_tendon_skin       = "intact"
+      popliteal_skin             = "broken"
+    }
+  }
+  expect "right" {
+    findings = {
+      skin_broken_at_knee = true
+      skin_broken         = false
+    }
+    fires    = ["keep_the_edge_below_the_knee"]
+    cautions = ["skin_broken_at_knee"]
+    silent   = ["wound_care_first"]
+  }
+}
+
+case "diabetes, no protective sensation, ulcer under the ball of the foot: foot service and wound care stand beside each other" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    person {
+      diabetes        = "type_2"
+      falls_last_year = 3
+    }
+    left {
+      protective_sensation       = "absent"
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "broken"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+    }
+    right {
+      protective_sensation       = "present"
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "broken"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+    }
+  }
+  expect "left" {
+    choices = { device = "open: refer_wound_care, refer_foot_protection" }
+    findings = {
+      ulcer_under_foot = true
+      insensate        = true
+    }
+    fires    = ["offloading_service_for_an_ulcer", "wound_care_first"]
+    cautions = ["ulcer_under_an_insensate_foot", "skin_broken_at_forefoot"]
+  }
+  expect "right" {
+    choices = { device = "refer_wound_care" }
+    findings = {
+      ulcer_under_foot = true
+      insensate        = false
+    }
+    fires  = ["wound_care_first"]
+    silent = ["offloading_service_for_an_ulcer", "ulcer_under_an_insensate_foot"]
+  }
+}
+
+case "the same ulcer without diabetes: no rule for offloading in diabetes" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      diabetes = "none"
+    }
+    left {
+      protective_sensation  = "absent"
+      plantar_forefoot_skin = "broken"
+    }
+  }
+  expect "left" {
+    choices = { device = "refer_wound_care" }
+    silent  = ["offloading_service_for_an_ulcer", "ulcer_under_an_insensate_foot"]
+  }
+}

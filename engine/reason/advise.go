@@ -102,7 +102,7 @@ func (r *run) result(s *scope, of vocab.Of) *Result {
 		if x.Quantity == nil {
 			out.Findings[x.Name] = known(s.values[x.slot])
 		} else {
-			out.Quantities[x.Name] = measured(s.values[x.slot], *x.Quantity)
+			out.Quantities[x.Name] = s.quantity(x, s.facts[i])
 		}
 	}
 	for i, x := range r.e.rules {

@@ -12,6 +12,7 @@ import (
 	"github.com/google/cel-go/cel"
 
 	"crus/engine/assess"
+	"crus/engine/clinical"
 	"crus/engine/reason"
 	"crus/engine/ruleset"
 	"crus/engine/vocab"
@@ -77,8 +78,8 @@ func (b *bench) text() string {
 			parts = append(parts, fmt.Sprintf("overrides r%02d", i+1+b.IntN(9)))
 		}
 		parts = append(parts, fmt.Sprintf("because With ${limb.%s} it is so.", b.measures[b.IntN(40)].Name))
-		for range 1 + b.IntN(2) {
-			c := b.v.Choices[b.IntN(len(b.v.Choices))]
+		for _, k := range b.Perm(len(b.v.Choices))[:1+b.IntN(2)] {
+			c := b.v.Choices[k]
 			switch {
 			case c.Numeric():
 				parts = append(parts, fmt.Sprintf("%s aim %s(%g)", c.Name, literal(c.Unit.Code), c.Between.Lo))
@@ -94,7 +95,8 @@ func (b *bench) text() string {
 }
 
 func literal(unit string) string {
-	return map[string]string{"deg": "deg", "mm": "mm", "wk": "weeks", "N.m/deg": "Nm_per_deg", "cm": "cm", "kg": "kg", "s": "s", "m/s": "m_per_s", "1": "ratio", "mm[Hg]": "mmHg", "a": "years"}[unit]
+	u, _ := clinical.UnitByCode(unit)
+	return clinical.LiteralFor(u)
 }
 
 // condition draws a condition of some terms.

@@ -41,6 +41,7 @@ type Engine struct {
 type fact struct {
 	*ruleset.Fact
 	prog  *program
+	off   *spread // how far a quantity could be off; nil for a finding
 	slot  int
 	place string
 }
@@ -63,6 +64,7 @@ type advice struct {
 	formula *program
 	index   int       // of the formula
 	reads   []reading // of the formula
+	off     *spread   // how far its number could be off
 	removes uint64    // options
 	favours uint64
 	does    string // the same in a sentence, where the rule fires; "" of a number
@@ -96,6 +98,11 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 	for _, f := range rs.Facts {
 		e.facts = append(e.facts, &fact{Fact: f, prog: b.program(f.Expr), slot: e.layout.facts[f], place: f.Where.String()})
 	}
+	for _, f := range e.facts { // a program is made once, so after all are there
+		if f.Quantity != nil {
+			f.off = e.spread(f.prog, *f.Quantity)
+		}
+	}
 	byRule := map[*ruleset.Rule]*rule{}
 	for i, r := range rs.Rules {
 		x := &rule{Rule: r, index: i, when: b.program(r.When), unless: b.program(r.Unless), place: r.Where.String()}
@@ -103,8 +110,9 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 			x.applies = e.applies[r.Part]
 		}
 		for _, a := range r.Advise {
-			x.advise = append(x.advise, &advice{Advice: a, index: e.formulas, rule: x, formula: b.program(a.Formula),
-				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a)})
+			formula := b.program(a.Formula)
+			x.advise = append(x.advise, &advice{Advice: a, index: e.formulas, rule: x, formula: formula,
+				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a), off: e.spread(formula, a.Choice.Unit)})
 			if a.Formula == nil {
 				x.advise[len(x.advise)-1].does = does(a)
 			}

@@ -1,6 +1,7 @@
 package reason
 
 import (
+	"slices"
 	"strconv"
 
 	"crus/engine/ruleset"
@@ -126,7 +127,7 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		deciding[f.advice] = true
 	}
 	for _, f := range effects {
-		n := Number{Rule: f.rule.Name, Verb: string(f.Verb), Value: f.value, Strength: string(f.rule.Strength), State: "limit"}
+		n := Number{Rule: f.rule.Name, Verb: string(f.Verb), Value: f.value, Off: f.off, Strength: string(f.rule.Strength), State: "limit"}
 		if f.Verb == ruleset.Aim {
 			n.State = Outweighed
 			if deciding[f.advice] && v.status != Conflict {
@@ -138,6 +139,28 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		}
 		out.Numbers = append(out.Numbers, n)
 	}
+	if v.status == Settled || v.status == IsOpen {
+		out.PlusMinus = b.off(v, effects)
+	}
+}
+
+// off gives how far the result could be off: the widest band of the aims that decide, and of the limits that
+// move an aim or are themselves an end of what is left. nil where none is known.
+func (b bounds) off(v verdict, effects []effect) (widest *float64) {
+	decide := aims(effects)
+	counts := func(f effect) bool {
+		if f.Verb == ruleset.Aim {
+			return b.near(f.value) == f.value && slices.ContainsFunc(decide, func(g effect) bool { return g.advice == f.advice })
+		}
+		moves := slices.ContainsFunc(decide, func(g effect) bool { return b.near(g.value) == f.value && g.value != f.value })
+		return moves || decide == nil && (f.value == v.lo || f.value == v.hi)
+	}
+	for _, f := range effects {
+		if f.off != nil && counts(f) && (widest == nil || f.off.PlusMinus > *widest) {
+			widest = &f.off.PlusMinus
+		}
+	}
+	return widest
 }
 
 // did says in a sentence what one advice of a rule did.

@@ -27,6 +27,7 @@ type form struct {
 	*advice
 	value float64
 	known bool
+	off   *Uncertainty
 	table *table
 }
 
@@ -384,7 +385,7 @@ func (q *question) decide(c *vocab.Choice) {
 					v, known = f.table.valueAt(cell)
 				}
 				if known {
-					effects = alsoSays(effects, effect{f.advice, v})
+					effects = alsoSays(effects, effect{advice: f.advice, value: v})
 				}
 			}
 		}

@@ -148,6 +148,7 @@ type frame struct {
 	words  []string          // what texts say of the values so far
 	side   string            // "left", "right", or "" for the person
 	room   *room             // for the steps that are shown
+	shift  *shift            // a figure that a formula rests on, moved to see what that does; usually nil
 }
 
 // newFrame lays out an assessment as one limb sees it.

@@ -240,7 +240,7 @@ func known(v ref.Val) *bool {
 // measured gives a quantity's value in its unit; nil is unknown.
 func measured(v ref.Val, u clinical.Unit) *Measured {
 	if at, ok := number(v, u); ok {
-		return &Measured{at, u.Code}
+		return &Measured{Value: at, Unit: u.Code}
 	}
 	return nil
 }

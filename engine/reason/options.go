@@ -10,7 +10,8 @@ import (
 // effect is one thing that a rule in force says of a choice.
 type effect struct {
 	*advice
-	value float64 // of a number, in the choice's unit
+	value float64      // of a number, in the choice's unit
+	off   *Uncertainty // of a number
 }
 
 // verdict is what becomes of a choice, in short: enough to see whether two completions differ.

@@ -59,10 +59,11 @@ type Result struct {
 	Traces     map[string]*Trace    `json:"traces"`               // finding.x, quantity.x, and caution.x where it did not fire
 }
 
-// Measured is a number with its unit (a UCUM code).
+// Measured is a number with its unit (a UCUM code), and how far it could be off.
 type Measured struct {
-	Value float64 `json:"value"`
-	Unit  string  `json:"unit"`
+	Value     float64  `json:"value"`
+	Unit      string   `json:"unit"`
+	PlusMinus *float64 `json:"plus_minus,omitempty"` // half-width of a band of about 95 %; nil: not known
 }
 
 // The statuses of a choice.
@@ -78,11 +79,12 @@ const (
 // Choice is what is advised of one feature of the device.
 type Choice struct {
 	Status       string      `json:"status"`
-	Value        any         `json:"value"`              // an option, a number, or nil where nothing is picked
-	Unit         string      `json:"unit,omitempty"`     // UCUM code of a number
-	Among        []string    `json:"among,omitempty"`    // options that are level
-	Interval     *[2]float64 `json:"interval,omitempty"` // of a number: what the limits leave
-	Range        *[2]float64 `json:"range,omitempty"`    // of an open number: from the lowest to the highest aim
+	Value        any         `json:"value"`                // an option, a number, or nil where nothing is picked
+	Unit         string      `json:"unit,omitempty"`       // UCUM code of a number
+	PlusMinus    *float64    `json:"plus_minus,omitempty"` // of a settled number: the widest of the aims that decide, or of the limit that moved them
+	Among        []string    `json:"among,omitempty"`      // options that are level
+	Interval     *[2]float64 `json:"interval,omitempty"`   // of a number: what the limits leave
+	Range        *[2]float64 `json:"range,omitempty"`      // of an open number: from the lowest to the highest aim
 	Provisional  bool        `json:"provisional"`
 	Whatever     bool        `json:"whatever_is_missing,omitempty"` // pending rules bear on it, and all completions agree
 	NearBoundary *bool       `json:"near_boundary"`                 // nil: not looked at
@@ -121,12 +123,13 @@ type Option struct {
 
 // Number is one limit or aim on a number.
 type Number struct {
-	Rule     string   `json:"rule"`
-	Verb     string   `json:"verb"` // at_least | at_most | aim
-	Value    float64  `json:"value"`
-	Strength string   `json:"strength"`
-	Moved    *float64 `json:"moved_to,omitempty"` // an aim outside of the interval, moved to its nearest end
-	State    string   `json:"state"`              // limit | decides | outweighed
+	Rule     string       `json:"rule"`
+	Verb     string       `json:"verb"` // at_least | at_most | aim
+	Value    float64      `json:"value"`
+	Strength string       `json:"strength"`
+	Off      *Uncertainty `json:"uncertainty,omitempty"`
+	Moved    *float64     `json:"moved_to,omitempty"` // an aim outside of the interval, moved to its nearest end
+	State    string       `json:"state"`              // limit | decides | outweighed
 }
 
 // Could is a result that completing the assessment could bring instead.
@@ -201,13 +204,14 @@ type Missing struct {
 
 // Trace shows how something was worked out.
 type Trace struct {
-	Place   string   `json:"place"`             // file:line:column of the block
-	Applies *Step    `json:"applies,omitempty"` // of the ruleset that a built-on rule comes from
-	When    *Step    `json:"when,omitempty"`    // the condition, or the formula of a quantity
-	Unless  *Step    `json:"unless,omitempty"`
-	Advises []Effect `json:"advises,omitempty"`
-	Because string   `json:"because,omitempty"`
-	Cites   []string `json:"cites,omitempty"`
+	Place   string       `json:"place"`             // file:line:column of the block
+	Applies *Step        `json:"applies,omitempty"` // of the ruleset that a built-on rule comes from
+	When    *Step        `json:"when,omitempty"`    // the condition, or the formula of a quantity
+	Unless  *Step        `json:"unless,omitempty"`
+	Advises []Effect     `json:"advises,omitempty"`
+	Because string       `json:"because,omitempty"`
+	Cites   []string     `json:"cites,omitempty"`
+	Off     *Uncertainty `json:"uncertainty,omitempty"` // of a quantity
 }
 
 // Effect is what a rule says of one choice, and what that did.
@@ -310,7 +314,7 @@ func (v Value) MarshalJSON() ([]byte, error) {
 		return plainJSON(map[string]string{"failed": x.Error()})
 	case clinical.Quantity:
 		at, _ := x.In(x.Unit())
-		return json.Marshal(Measured{tidy(at), x.Unit().Code})
+		return json.Marshal(Measured{Value: tidy(at), Unit: x.Unit().Code})
 	case clinical.Grade:
 		return json.Marshal(x.String())
 	case clinical.Date:

@@ -9,6 +9,7 @@ import (
 	"github.com/google/cel-go/common/types/ref"
 	"github.com/google/cel-go/interpreter"
 
+	"crus/engine/biomech"
 	"crus/engine/ruleset"
 )
 
@@ -74,6 +75,9 @@ func (p *planner) replace(a *ast.AST) interpreter.InterpretableDecoratorV2 {
 				if l, ok := args[1].(*openList); ok {
 					return &member{id: x.ID(), item: args[0], list: l}, nil
 				}
+			}
+			if f := biomech.Named(x.Function()); f != nil && len(f.Constants) > 0 {
+				return &shifting{x, f}, nil
 			}
 			return folded(x), nil
 		}

@@ -99,9 +99,29 @@ func (s *scope) work(c *completer) {
 			s.override(x, s.rules[i])
 		}
 	}
+	s.doubt()
 	for i, x := range s.e.cautions {
 		if s.runs(x.Limb) {
 			s.caution(i, x)
+		}
+	}
+}
+
+// doubt works out how far the numbers of the rules in force could be off.
+func (s *scope) doubt() {
+	for i, x := range s.e.rules {
+		if s.state[i] != fired {
+			continue
+		}
+		for _, a := range x.advise {
+			if a.off == nil || !s.forms[a.index].known {
+				continue
+			}
+			if s.runs(x.Limb) {
+				s.forms[a.index].off = a.off.of(s.e, s.frame)
+			} else {
+				s.forms[a.index].off = s.person.forms[a.index].off
+			}
 		}
 	}
 }
@@ -186,7 +206,7 @@ func (s *scope) effects(t *topic) []effect {
 	for _, a := range t.advice {
 		if s.state[a.rule.index] == fired {
 			if f := s.form(a); f.known {
-				out = append(out, effect{a, f.value})
+				out = append(out, effect{a, f.value, f.off})
 			}
 		}
 	}

@@ -88,7 +88,7 @@ func TestFactsInTheOutcome(t *testing.T) {
 	if r.Quantities["open"] != nil || r.Quantities["fails"] != nil {
 		t.Errorf("quantities %v", r.Quantities)
 	}
-	same(t, "cm", fmt.Sprint(*r.Quantities["cm"]), "{1.2 cm}")
+	same(t, "cm", fmt.Sprint(*r.Quantities["cm"]), "{1.2 cm <nil>}")
 	if r.Traces["quantity.cm"] == nil || r.Traces["finding.open"] == nil {
 		t.Error("a fact has no trace")
 	}

@@ -68,16 +68,7 @@ type drawer struct {
 
 // draw puts an outcome into words. Unless it is to be full, long lists are cut, and say so.
 func draw(o *reason.Outcome, v *vocab.Vocabulary, cites map[string]*vocab.Citation, full bool) *sheet {
-	d := &drawer{o: o, v: v, cites: cites, full: full, numbers: map[string]int{}}
-	for _, key := range []string{"left", "right"} {
-		if r := o.Limbs[key]; r != nil {
-			d.bearers = append(d.bearers, bearer{key, bearerTitle(key), r})
-		}
-	}
-	if o.Person != nil {
-		d.bearers = append(d.bearers, bearer{"person", bearerTitle("person"), o.Person})
-	}
-	d.naming = d.replacer()
+	d := newDrawer(o, v, cites, full)
 	s := &sheet{Notices: d.readAll(o.Notices)}
 	d.heading(s)
 	s.Scope = d.scope()
@@ -90,6 +81,20 @@ func draw(o *reason.Outcome, v *vocab.Vocabulary, cites map[string]*vocab.Citati
 	s.Steps = d.steps(s)
 	s.Sources = d.sources()
 	return s
+}
+
+func newDrawer(o *reason.Outcome, v *vocab.Vocabulary, cites map[string]*vocab.Citation, full bool) *drawer {
+	d := &drawer{o: o, v: v, cites: cites, full: full, numbers: map[string]int{}}
+	for _, key := range []string{"left", "right"} {
+		if r := o.Limbs[key]; r != nil {
+			d.bearers = append(d.bearers, bearer{key, bearerTitle(key), r})
+		}
+	}
+	if o.Person != nil {
+		d.bearers = append(d.bearers, bearer{"person", bearerTitle("person"), o.Person})
+	}
+	d.naming = d.replacer()
+	return d
 }
 
 func (d *drawer) heading(s *sheet) {

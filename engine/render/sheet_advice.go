@@ -148,12 +148,15 @@ func (d *drawer) row(b bearer, name string, c *reason.Choice) row {
 	switch c.Status {
 	case reason.Settled, reason.Default:
 		r.Value = valueWords(c.Value, c.Unit)
+		if x, ok := c.Value.(float64); ok {
+			r.Value = uncertain(x, c.Unit, c.PlusMinus)
+		}
 	case reason.IsOpen:
 		switch {
 		case c.Range != nil:
-			r.Value = valueWords(*c.Range, c.Unit)
+			r.Value = uncertainSpan(*c.Range, c.Unit, c.PlusMinus)
 		case c.Interval != nil:
-			r.Value = valueWords(*c.Interval, c.Unit)
+			r.Value = uncertainSpan(*c.Interval, c.Unit, c.PlusMinus)
 		default:
 			r.Value = valueWords(c.Among, c.Unit)
 		}
@@ -211,6 +214,12 @@ func (d *drawer) rowNotes(b bearer, name string, c *reason.Choice) []note {
 			failed = append(failed, fmt.Sprintf("“%s”: %s", title(f.Rule), d.read(f.Why)))
 		}
 		out = append(out, d.provisional(b.Key, d.decidedBy(b, name), failed, c.CouldBecome, c.Explored, func(x reason.Could) string { return becomes(x, c.Unit) })...)
+	}
+	for _, n := range c.Numbers {
+		if n.Off != nil && c.PlusMinus != nil && n.Off.PlusMinus == *c.PlusMinus {
+			out = append(out, note{Lead: "could be off by:", Text: d.offWords(b.Key, n.Off, c.Unit)})
+			break
+		}
 	}
 	if c.Whatever {
 		out = append(out, note{Lead: "whatever is missing:", Text: "the rules for it wait, and every completion brings the same"})

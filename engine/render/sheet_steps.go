@@ -45,9 +45,13 @@ func (d *drawer) found() []found {
 		for _, name := range sortedKeys(b.result.Quantities) {
 			value := "unknown"
 			if m := b.result.Quantities[name]; m != nil {
-				value = number(m.Value, m.Unit)
+				value = uncertain(m.Value, m.Unit, m.PlusMinus)
 			}
-			f.Quantities = append(f.Quantities, fact{title(name), value, d.traced("quantity", name, value, "is", b.result.Traces["quantity."+name])})
+			x := fact{title(name), value, d.traced("quantity", name, value, "is", b.result.Traces["quantity."+name])}
+			if t := b.result.Traces["quantity."+name]; t != nil && t.Off != nil {
+				x.Steps.Off = d.offWords(b.Key, t.Off, b.result.Quantities[name].Unit)
+			}
+			f.Quantities = append(f.Quantities, x)
 		}
 		if len(f.Findings)+len(f.Quantities) > 0 {
 			out = append(out, f)
@@ -69,6 +73,7 @@ type traced struct {
 	Parts             []part
 	Effects           []string
 	Because           string
+	Off               string // how far a quantity could be off, and from what
 }
 
 // part is one condition or formula with all its steps.

@@ -90,6 +90,9 @@ func (d *drawer) numbersNot(b bearer, c *reason.Choice) []pair {
 
 func (d *drawer) numberNot(b bearer, c *reason.Choice, n reason.Number) pair {
 	value := number(n.Value, c.Unit)
+	if n.Off != nil {
+		value = uncertain(n.Value, c.Unit, &n.Off.PlusMinus)
+	}
 	rule := d.ruleList(b, []string{n.Rule}, "and")
 	switch {
 	case n.Verb != "aim":

@@ -277,6 +277,9 @@ func (p *printer) steps(ss []steps) {
 			for _, e := range t.Effects {
 				p.facts(4, "effect", e)
 			}
+			if t.Off != "" {
+				p.facts(4, "uncertainty", t.Off)
+			}
 			if t.Because != "" {
 				p.facts(4, "because", t.Because)
 			}

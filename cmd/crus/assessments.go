@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"crus/engine/assess"
+	"crus/engine/reason"
 	"crus/engine/source"
 	"crus/engine/vocab"
 )
@@ -56,6 +57,29 @@ func (a *app) assessments(path string, v *vocab.Vocabulary) (assessments, error)
 			}
 		}
 	}, func() {}}, nil
+}
+
+// one reads the assessment of a file that must hold just one.
+func (a *app) one(e *reason.Engine, path string) (*assess.Assessment, error) {
+	in, err := a.assessments(path, e.Ruleset().Vocabulary)
+	if err != nil {
+		return nil, err
+	}
+	defer in.close()
+	if in.many {
+		return nil, refusal{"This takes one assessment, and " + path + " holds several.", "Give them one by one."}
+	}
+	w := &outcomeWriter{app: a, engine: e}
+	for x, diags := range in.each {
+		if err := w.report(diags); err != nil {
+			return nil, err
+		}
+		if x == nil {
+			return nil, errSaid
+		}
+		return x, w.report(sides(x))
+	}
+	return nil, refusal{path + " holds no assessment.", "crus form writes a blank one."}
 }
 
 // readFile reads a text of limited size; a longer one is cut just where its reader refuses it.

@@ -55,7 +55,7 @@ program or stands in a --library folder.`,
 	complete(root, "color", a.colour.complete)
 	_ = root.MarkPersistentFlagDirname("library") // the flag was defined just above
 
-	root.AddCommand(a.advise(), a.form(), a.check(), a.tidy(), a.cases(), a.version())
+	root.AddCommand(a.advise(), a.sheet(), a.form(), a.check(), a.tidy(), a.cases(), a.version())
 	root.SetHelpCommand(a.help())
 	root.SetHelpCommandGroupID(groupOther)
 	root.SetCompletionCommandGroupID(groupOther)

@@ -1,0 +1,112 @@
+// Package figure draws a leg in its device from the side, to scale, as SVG: the angles of ankle and shank, the
+// block and heel heights, where shells and strut lie, and the forces as arrows in newtons. It knows numbers
+// only; what they mean and where they come from is the business of whoever fills in a [Leg].
+//
+// Lengths are in millimetres of the leg, angles in degrees, forces in newtons. Dorsiflexion and a shank that
+// leans forward are positive. The toes point to the right.
+package figure
+
+import "math"
+
+// Leg is the size of a leg and foot.
+type Leg struct {
+	FootLength      float64  // heel to the longest toe
+	HeelToBall      float64  // along the foot plate
+	AnkleToHeelBack float64  // from below the ankle's axis back to the heel
+	AnkleHeight     float64  // of the axis above the sole
+	KneeHeight      float64  // of the joint line above the sole
+	AnkleDepth      float64  // front to back, at the narrowest
+	CalfDepth       float64  // front to back, at the widest
+	Assumed         []string // what of these was not recorded, in words
+}
+
+// Fractions of body height, transcriptions of Drillis and Contini's segment lengths (second-hand): foot length
+// 0.152, ankle 0.039, knee 0.285. The rest of a usual leg is from memory and for drawing only.
+const (
+	footOfHeight  = 0.152
+	ankleOfHeight = 0.039
+	kneeOfHeight  = 0.285
+	usualHeight   = 1700 // mm; where not even the body's height is recorded
+	ballOfFoot    = 0.72
+	heelOfFoot    = 0.25
+	ankleOfFoot   = 0.32
+	calfOfFoot    = 0.43
+)
+
+// Complete fills in what is 0 from the body's height (mm; 0 where it is not recorded either), and says so in
+// Assumed.
+func (l Leg) Complete(height float64) Leg {
+	from := "body height"
+	if height <= 0 {
+		height, from = usualHeight, "a usual leg"
+	}
+	l.Assumed = nil
+	fill := func(x *float64, usual float64, name string) {
+		if *x <= 0 {
+			*x = usual
+			l.Assumed = append(l.Assumed, name+" (from "+from+")")
+		}
+	}
+	fill(&l.FootLength, footOfHeight*height, "foot length")
+	fill(&l.HeelToBall, ballOfFoot*l.FootLength, "heel to ball")
+	fill(&l.AnkleToHeelBack, heelOfFoot*l.FootLength, "ankle to heel")
+	fill(&l.AnkleHeight, ankleOfHeight*height, "ankle height")
+	fill(&l.KneeHeight, kneeOfHeight*height, "knee height")
+	fill(&l.AnkleDepth, ankleOfFoot*l.FootLength, "ankle depth")
+	fill(&l.CalfDepth, calfOfFoot*l.FootLength, "calf depth")
+	return l
+}
+
+// ball is how far the ball lies in front of the ankle.
+func (l Leg) ball() float64 { return l.HeelToBall - l.AnkleToHeelBack }
+
+// shank is the length from the ankle's axis to the joint line.
+func (l Leg) shank() float64 { return max(l.KneeHeight-l.AnkleHeight, l.AnkleHeight) }
+
+// Pose is how the leg stands: the foot plate tilted heel up about the ball, the ankle at its angle.
+type Pose struct {
+	Rise       float64 // of the heel above the ball
+	AnkleAngle float64
+}
+
+// Pitch is the tilt of the foot plate.
+func (l Leg) Pitch(p Pose) float64 {
+	return math.Asin(min(max(p.Rise/l.HeelToBall, -0.9), 0.9)) * 180 / math.Pi
+}
+
+// ShankToVertical is how far the shank leans forward in a pose.
+func (l Leg) ShankToVertical(p Pose) float64 { return l.Pitch(p) + p.AnkleAngle }
+
+// point is a place in millimetres: x forward, z up. In the foot's frame the origin is on the plate below the
+// ankle; in the shank's it is the ankle, z along the shank; in the room it is the ball on the ground.
+type point struct{ x, z float64 }
+
+func (p point) plus(q point) point { return point{p.x + q.x, p.z + q.z} }
+
+// turned rotates a point forward (clockwise as drawn) about the origin.
+func (p point) turned(deg float64) point {
+	s, c := math.Sincos(deg * math.Pi / 180)
+	return point{p.x*c + p.z*s, p.z*c - p.x*s}
+}
+
+// stance places a leg in a pose in the room.
+type stance struct {
+	Leg
+	pitch, lean float64
+	base        float64 // height of the ball's underside above the ground
+}
+
+func (l Leg) stand(p Pose, base float64) stance {
+	return stance{l, l.Pitch(p), l.ShankToVertical(p), base}
+}
+
+// foot takes a point of the foot's frame into the room.
+func (s stance) foot(p point) point {
+	return point{p.x - s.ball(), p.z}.turned(s.pitch).plus(point{0, s.base})
+}
+
+// ankle is the ankle's axis in the room.
+func (s stance) ankle() point { return s.foot(point{0, s.AnkleHeight}) }
+
+// shank takes a point of the shank's frame into the room.
+func (s stance) shank(p point) point { return p.turned(s.lean).plus(s.ankle()) }

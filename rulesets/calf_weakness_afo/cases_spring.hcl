@@ -32,7 +32,7 @@ case "the people of the trials: weak calf, not spastic, shank falls forward" {
       shell_side      = "anterior"
       pressure_system = "against_shank_advance"
     }
-    findings = { calf_weak = true, calf_spastic = false, no_heel_rise = true, spring_suits = true }
+    findings = { calf_weak = true, calf_spastic = false, no_heel_rise = true, shank_falls_forward = true, spring_suits = true }
     fires    = ["spring_for_weak_calf", "stop_dorsiflexion", "shell_in_front_of_the_shank", "stiffness_by_body_mass", "softer_than_by_body_mass"]
     cautions = ["try_several_stiffnesses"]
     silent   = ["composite_after_limb_trauma", "hold_a_loose_ankle", "over_the_knee_after_polio", "load_in_front_of_the_knee", "over_the_knee_that_gives_way", "rigid_for_low_lumbar_level", "little_for_sacral_level", "knee_under_a_held_ankle", "equinus_that_locks_the_knee", "stiffness_outside_the_trial", "spastic_calf", "hand_stronger_than_heel_rises", "heel_rise_schemes_disagree", "level_above_the_ankle"]

@@ -42,7 +42,7 @@ rule "softer_than_by_body_mass" {
 }
 
 clinician_decides "strut_stiffness" {
-  because = "A calf that still lifts the heel, a spastic calf, a weak knee, a child: for none of them a figure was found."
+  because = "The best stiffness differs from person to person and is found by trying. For a calf that still lifts the heel, a knee that is too weak, or a child, no figure to begin from was found."
   consider = [
     "Two or three stiffnesses tried in walking, softest first",
     "Body mass ${person.body_mass}, activity ${person.activity_demand}, heel rises ${limb.heel_rises}",

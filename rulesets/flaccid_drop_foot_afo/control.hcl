@@ -41,7 +41,7 @@ rule "hold_against_eversion" {
 
 rule "resist_what_swing_asks" {
   when     = "finding.isolated_drop_foot"
-  because  = "To keep foot and knee in order a device had to resist with 0.029 to 0.062 N·m for each kilogram, three to six times the foot's own weight, measured after stroke in articulated devices. For ${person.body_mass}, if it may give by 5 deg, that is the range here. The 5 deg are a starting value without a source; a plain spring is as stiff the other way."
+  because  = "To keep foot and knee in order a device had to resist with 0.029 to 0.062 N·m for each kilogram, three to six times what the foot's own weight asks, measured after stroke in articulated devices. For ${person.body_mass}, if it may give by 5 deg, that is the range here. The 5 deg are a starting value without a source; a plain spring is as stiff the other way."
   strength = "conditional"
   basis    = "common_practice"
   cites    = ["kobayashi_2017"]
@@ -63,7 +63,7 @@ rule "review_a_recent_palsy" {
 }
 
 clinician_decides "strut_stiffness" {
-  because = "Only for a drop foot and nothing else is there a figure for what the swing asks."
+  because = "How much the spring may give is a matter of trying, and only for a drop foot and nothing else is there a figure for what the swing asks."
   consider = [
     "The softest spring with which the toe stays clear at the end of a long walk",
     "Toe clearance ${limb.toe_clearance}, body mass ${person.body_mass}",

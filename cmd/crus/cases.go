@@ -15,7 +15,8 @@ func (a *app) cases() *cobra.Command {
 		Short: "Try a ruleset on its own worked cases",
 		Long: `Carries a ruleset out on each of its worked cases and says where it advises
 something else than the case expects. Then it lists the conditions that no case
-has shown both true and false: a mistake in those would not be seen.
+has shown both true and false, and the boundaries on which, or on one side of
+which, no case stands: a mistake in those would not be seen.
 
 Exit status: 0 where all cases pass; 1 where one fails; 2 where they could not
 be run.`,
@@ -44,7 +45,7 @@ be run.`,
 		},
 	}
 	c.Flags().BoolVar(&asJSON, "json", false, "as JSON")
-	c.Flags().BoolVar(&all, "all", false, "list the cases that passed and every condition not shown both ways")
+	c.Flags().BoolVar(&all, "all", false, "list the cases that passed, and every condition and boundary not shown")
 	c.Flags().Var(&today, "today", "the `DAY` of the run, as 2027-01-31 (default: today)")
 	return c
 }

@@ -1,5 +1,6 @@
 // Package cases runs a ruleset's worked cases: each is an assessment with what the ruleset is
-// expected to say of it. It also tells which conditions no case has shown both ways.
+// expected to say of it. It also tells which conditions no case has shown both ways, and on which
+// side of which boundary no case stands.
 //
 //	report, diags := cases.Run(engine, today)
 package cases
@@ -25,6 +26,9 @@ type Report struct {
 	Cases   []Case      `json:"cases"`
 	Shown   int         `json:"conditions_shown_both_ways"`
 	Unshown []Condition `json:"conditions_not_shown"`
+
+	BoundariesShown int        `json:"boundaries_shown"` // a case stands on it and on either side
+	Boundaries      []Boundary `json:"boundaries_not_shown"`
 }
 
 // Case is one worked case and where it failed.
@@ -83,11 +87,12 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 		return nil, diags
 	}
 	out := &Report{Format: "crus-cases/1", Ruleset: rs.Name, Version: rs.Version, Digest: rs.Digest, Cases: []Case{}, Unshown: []Condition{}}
-	seen := newShown()
+	seen, stood := newShown(), newStood(rs)
 	for _, c := range rs.Cases {
 		a, _ := read(rs, c)
 		o := e.Advise(a, today)
 		seen.outcome(o)
+		stood.outcome(a, o)
 		r := Case{Name: c.Name, Place: c.Where.String()}
 		for _, x := range c.Expect {
 			r.Failures = append(r.Failures, compare(rs, o, x)...)
@@ -107,6 +112,7 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 			out.Unshown = append(out.Unshown, Condition{k, s.yes, s.no})
 		}
 	}
+	out.Boundaries, out.BoundariesShown = stood.unshown()
 	return out, nil
 }
 

@@ -68,6 +68,18 @@ measure "age" {
   plausible   = [0, 110]
   error_basis = "None."
 }
+measure "falls" {
+  of          = "person"
+  label       = "Falls"
+  count       = true
+  plausible   = [0, 20]
+  error_basis = "None."
+}
+measure "injected" {
+  of    = "person"
+  label = "Injected"
+  date  = true
+}
 measure "tone" {
   of          = "limb"
   label       = "Tone"

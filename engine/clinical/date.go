@@ -47,6 +47,12 @@ func (d Date) Before(days int) Date {
 // String is d as year-month-day.
 func (d Date) String() string { return time.Unix(d.day*day, 0).UTC().Format(time.DateOnly) }
 
+// Since is the time from d up to the day that it is seen from, in days; false where that is not known.
+func (d Date) Since() (Quantity, bool) {
+	q, ok := since(d).(Quantity)
+	return q, ok
+}
+
 // since is the time from a date up to the day that it is seen from, in days; negative where it lies
 // after that day.
 func since(v ref.Val) ref.Val {

@@ -55,3 +55,16 @@ func TestSince(t *testing.T) {
 		}
 	}
 }
+
+// Since says the same to a program as since(...) says to a condition.
+func TestSinceOfDate(t *testing.T) {
+	day := date(t, "2026-10-02")
+	if _, known := day.Since(); known {
+		t.Error("the time since a date is known without a day to see it from")
+	}
+	for seen, want := range map[string]string{"2026-10-16": "14 days", "2026-10-02": "0 days", "2026-10-01": "−1 day", "2027-10-02": "365 days"} {
+		if got, known := day.AsOf(date(t, seen)).Since(); !known || got.String() != want {
+			t.Errorf("from %s: %v %v, want %s", seen, got, known, want)
+		}
+	}
+}

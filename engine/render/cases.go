@@ -11,14 +11,14 @@ import (
 
 // CasesOptions says how much of a report on worked cases is written.
 type CasesOptions struct {
-	All bool // every condition that no case has shown both ways, and the cases that passed
+	All bool // everything that no case has shown, and the cases that passed
 }
 
-// maxUnshown is how many conditions are listed without being asked for all.
+// maxUnshown is how many conditions, and how many boundaries, are listed without being asked for all.
 const maxUnshown = 12
 
 // Cases writes what running the worked cases gave: failures first, each with its place; then the
-// conditions that no case has shown both ways.
+// conditions that no case has shown both ways, and the boundaries on or beside which no case stands.
 func Cases(w io.Writer, r *cases.Report, st Style, opt CasesOptions) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s %s\n", st.in(strong, r.Ruleset), r.Version)
@@ -49,6 +49,7 @@ func Cases(w io.Writer, r *cases.Report, st Style, opt CasesOptions) error {
 	}
 	fmt.Fprintf(&b, "\n%s\n", st.in(strong, summary))
 	unshown(&b, r, st, opt)
+	boundaries(&b, r, opt)
 	_, err := io.WriteString(w, b.String())
 	return err
 }
@@ -78,6 +79,24 @@ func unshown(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) {
 		fmt.Fprintf(b, "    %s  %s\n", st.in(unsure, fmt.Sprintf("%-11s", shownWord(c))), lines[0])
 		for _, line := range lines[1:] {
 			fmt.Fprintf(b, "                 %s\n", line)
+		}
+	}
+}
+
+// boundaries lists the boundaries on or beside which no case stands, a sentence for each.
+func boundaries(b *strings.Builder, r *cases.Report, opt CasesOptions) {
+	total := r.BoundariesShown + len(r.Boundaries)
+	if total == 0 {
+		return
+	}
+	fmt.Fprintf(b, "%d of %d boundaries have a case on them and on either side.\n", r.BoundariesShown, total)
+	for i, x := range r.Boundaries {
+		if !opt.All && i == maxUnshown {
+			fmt.Fprintf(b, "  … and %d more; --all lists them.\n", len(r.Boundaries)-i)
+			break
+		}
+		for j, line := range source.Wrap(x.String(), 74) {
+			fmt.Fprintf(b, "  %s%s\n", strings.Repeat("  ", min(j, 1)), line)
 		}
 	}
 }

@@ -178,7 +178,7 @@ rule "no_less_lean_for_a_knee_that_goes_back" {
 # Under both heels
 
 rule "build_up_the_heel" {
-  when     = "quantity.heel_raise_wanted > mm(0)"
+  when     = "quantity.heel_short_by > mm(0)"
   because  = "With the ankle at ${quantity.cast_angle} the shoe's ${quantity.shoe_drop} leave the shank short of ${quantity.starting_lean}: ${quantity.heel_raise_wanted} more stand it there. Worked out from the geometry; wedges at the fitting settle it."
   strength = "conditional"
   basis    = "from_memory"
@@ -188,7 +188,7 @@ rule "build_up_the_heel" {
 }
 
 rule "leave_the_heel" {
-  when     = "quantity.heel_raise_wanted <= mm(0)"
+  when     = "quantity.heel_short_by <= mm(0)"
   because  = "The shoe's ${quantity.shoe_drop} are enough: either they stand the shank where tuning starts, or stance needs nothing from the device."
   strength = "conditional"
   basis    = "common_practice"
@@ -198,7 +198,7 @@ rule "leave_the_heel" {
 }
 
 rule "raise_under_a_shallow_shoe" {
-  when     = "quantity.heel_raise_wanted > mm(0) && limb.shoe_depth == 'shallow'"
+  when     = "quantity.heel_short_by > mm(0) && limb.shoe_depth == 'shallow'"
   because  = "A shallow shoe has no room for a raise: inside, it lifts the heel out of the counter. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
@@ -207,7 +207,7 @@ rule "raise_under_a_shallow_shoe" {
 }
 
 rule "raise_inside_a_deep_shoe" {
-  when     = "quantity.heel_raise_wanted > mm(0) && limb.shoe_depth == 'extra'"
+  when     = "quantity.heel_short_by > mm(0) && limb.shoe_depth == 'extra'"
   because  = "A deep shoe takes the raise in the foot shell, where the foot can't slide off it. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
@@ -216,18 +216,18 @@ rule "raise_inside_a_deep_shoe" {
 }
 
 rule "raise_the_other_side" {
-  when     = "quantity.opposite_raise_wanted > mm(0) && other.device_thickness_under_ball == mm(0)"
-  because  = "The raise lifts this ankle by ${quantity.ankle_rise_of_heel_raise} and the device by ${limb.device_thickness_under_ball}; less what the blocks show this leg to be short, the other side needs ${quantity.opposite_raise_wanted} under its whole sole, because under the heel alone about three tenths would be lost."
+  when     = "quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
+  because  = "The raise lifts this ankle by ${quantity.ankle_rise_of_heel_raise} and the device by ${limb.device_thickness_under_ball}; less what the blocks show this leg to be short, the other side needs ${quantity.opposite_side_lower_by} under its whole sole, because under the heel alone about three tenths would be lost."
   strength = "conditional"
   basis    = "published"
   cites    = ["sound_side_insert", "leg_length_blocks"]
 
-  advise "heel_raise_opposite" { aim = "quantity.opposite_raise_wanted" }
+  advise "heel_raise_opposite" { aim = "quantity.opposite_side_lower_by" }
   advise "heel_raise_opposite_place" { favour = "whole_sole" }
 }
 
 rule "leave_the_other_side" {
-  when     = "quantity.opposite_raise_wanted <= mm(0) && other.device_thickness_under_ball == mm(0)"
+  when     = "quantity.opposite_side_lower_by <= mm(0) && other.device_thickness_under_ball == mm(0)"
   because  = "Device and raise make up for no more than what this leg is short: the other side is left."
   strength = "conditional"
   basis    = "published"

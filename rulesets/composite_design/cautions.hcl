@@ -59,8 +59,8 @@ caution "other_shoes" {
 
 caution "opposite_raise_by_blocks" {
   level = "note"
-  when  = "quantity.opposite_raise_wanted > mm(0)"
-  says  = "The other side's raise of ${quantity.opposite_raise_wanted} is worked out, and rests on the blocks. Leg lengths agree poorly between observers."
+  when  = "quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
+  says  = "The other side's raise of ${quantity.opposite_side_lower_by} is worked out, and rests on the blocks. Leg lengths agree poorly between observers."
   act   = "Check it with blocks, standing in both shoes and the device; round to what can be built."
   basis = "published"
   cites = ["leg_length_blocks", "jarvis_2012"]
@@ -106,7 +106,7 @@ caution "stiffness_without_its_bench" {
 
 caution "strain_of_the_strut" {
   level = "note"
-  when  = "quantity.strain_of_strut > ratio(0)"
+  when  = "limb.strut_length > 10.0 * limb.strut_thickness"
   says  = "At 12.8 deg of dorsiflexion, the peak of healthy walking, the strut's surface stretches by ${quantity.strain_of_strut}, a stress of ${quantity.stress_of_strut} if it bends evenly. No limit for a laminate made by hand was found. On a bench, carbon devices broke at the strut's upper end."
   act   = "Compare it with tests of the workshop's own laminate, and look at the upper end at each review."
   basis = "published"

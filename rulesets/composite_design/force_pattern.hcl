@@ -36,8 +36,8 @@ rule "hold_the_foot_up" {
 }
 
 rule "stop_the_knee_going_back" {
-  when     = "finding.knee_goes_back && !finding.shank_falls_forward"
-  because  = "The knee goes past straight because the shank goes back: the shell behind stops it. Common practice, no source."
+  when     = "finding.knee_goes_back && !finding.shank_falls_forward && !finding.foot_pulled_down"
+  because  = "The knee goes past straight and the calf does not pull: the shank goes back, and the shell behind stops it. With a foot that is pulled down the forces are those against equinus. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
 

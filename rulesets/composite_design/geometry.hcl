@@ -52,14 +52,20 @@ quantity "lean_at_own_speed" {
   cites   = ["bovi_2011"]
 }
 
-quantity "heel_raise_wanted" {
+quantity "heel_short_by" {
   unit    = "mm"
   value   = <<-EOT
     finding.ankle_is_held
-    ? greatest(mm(0), heel_differential_for(quantity.starting_lean, quantity.cast_angle, limb.heel_to_ball_length) - quantity.shoe_drop)
+    ? heel_differential_for(quantity.starting_lean, quantity.cast_angle, limb.heel_to_ball_length) - quantity.shoe_drop
     : mm(0)
   EOT
-  because = "What is missing under the heel, beyond the shoe's own differential, for the lean at which tuning starts; none where stance needs nothing."
+  because = "What is missing under the heel, beyond the shoe's own differential, for the lean at which tuning starts; negative where the shoe gives more; none where stance needs nothing."
+}
+
+quantity "heel_raise_wanted" {
+  unit    = "mm"
+  value   = "greatest(mm(0), quantity.heel_short_by)"
+  because = "A raise adds, it takes nothing off the shoe."
 }
 
 quantity "sole_pitch" {
@@ -98,13 +104,13 @@ quantity "ankle_rise_of_heel_raise" {
   because = "How much a raise under the heel alone lengthens this leg: about seven tenths of it."
 }
 
-quantity "opposite_raise_wanted" {
+quantity "opposite_side_lower_by" {
   unit    = "mm"
   value   = <<-EOT
-    greatest(mm(0), opposite_raise(quantity.ankle_rise_of_heel_raise, limb.device_thickness_under_ball + limb.shoe_forefoot_height,
-      other.shoe_forefoot_height, limb.pelvis_levelling_block - other.pelvis_levelling_block))
+    opposite_raise(quantity.ankle_rise_of_heel_raise, limb.device_thickness_under_ball + limb.shoe_forefoot_height,
+      other.shoe_forefoot_height, limb.pelvis_levelling_block - other.pelvis_levelling_block)
   EOT
-  because = "What levels the other side: the rise of this ankle and the device under it, less what this leg is short by the blocks."
+  because = "How much lower the other side then stands: the rise of this ankle and the device under it, less what this leg is short by the blocks; negative where this side is still the lower."
   cites   = ["leg_length_blocks"]
 }
 

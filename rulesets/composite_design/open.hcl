@@ -1,6 +1,18 @@
 # What no evidence and no practice settles. Where a rule above speaks, it decides; otherwise the choice is the clinician's,
 # with what to weigh.
 
+# The device itself
+
+clinician_decides "device" {
+  because  = "That it is a custom composite ankle-foot orthosis was decided before this ruleset is asked; what the leg forbids, the safety ruleset says."
+  consider = ["The rulesets of the condition choose between families of devices"]
+}
+
+clinician_decides "articulation" {
+  because  = "A composite strut bends instead of turning on a hinge; where a hinge is wanted, the rulesets of the condition and the safety ruleset speak."
+  consider = ["Range with the knee extended: ${limb.ankle_dorsiflexion_knee_extended}; clonus: ${limb.clonus_beats} beats"]
+}
+
 # Alignment
 
 clinician_decides "cast_loading" {

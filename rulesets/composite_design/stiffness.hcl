@@ -71,7 +71,7 @@ quantity "swing_stiffness_most" {
 }
 
 quantity "strain_of_strut" {
-  unit    = "1"
+  unit    = "%"
   value   = "strut_strain(limb.strut_thickness, limb.strut_length, deg(12.8))"
   because = "Of the outer fibre, at the peak dorsiflexion of healthy walking, the strut bending evenly."
   cites   = ["schwartz_2008"]

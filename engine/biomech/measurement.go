@@ -32,11 +32,12 @@ func PressureIndexBands() []string {
 //
 //	i ≤ 0.3: critical; ≤ 0.5: severe; ≤ 0.7: moderate; < 0.91: mild; < 1: borderline; ≤ 1.4: normal; > 1.4: raised
 //
-// Raised means arteries that the cuff cannot close: the index says nothing of the blood that flows. Holds for 0 ≤ i ≤
-// 5. Two published schemes meet here. From 0.91 it is that of diagnosis (J Foot Ankle Res 2020,
+// Raised means arteries that the cuff cannot close: the index says nothing of the blood that flows. Holds for
+// 0 ≤ i ≤ 5. Two published schemes meet here. From 0.91 it is that of diagnosis (J Foot Ankle Res 2020,
 // s13047-020-00389-w, read: 0.91 to 0.99 borderline, 1.00 to 1.40 normal); below it is that of severity (BMJ,
-// PMC1363917, table 7, read: 0.7 to 1 mild, 0.5 to 0.7 mild to moderate, called moderate here, 0.3 to 0.5 severe, 0.3 and less critical, as is an
-// ankle pressure under 50 mmHg whatever the index). An edge that both sides claim goes to the graver.
+// PMC1363917, table 7, read: 0.7 to 1 mild; 0.5 to 0.7 mild to moderate, called moderate here; 0.3 to 0.5 severe;
+// 0.3 and less critical, as is an ankle pressure under 50 mmHg whatever the index). An edge that two bands claim
+// goes to the graver.
 func PressureIndexBand(index float64) (string, error) {
 	if err := between("pressure index", index, 0, 5, ""); err != nil {
 		return "", err

@@ -51,6 +51,11 @@ func TestSwingResistance(t *testing.T) {
 }
 
 func TestToeClearance(t *testing.T) {
+	for cm, change := range map[float64][3]float64{17.1: {1, 0, 0}, 9.5: {0, 1, 0}, 2.5: {0, 0, 1}} { // Moosabhoy and Gard 2006, cm/rad
+		if got := must(t)(ToeClearanceChange(change[0], change[1], change[2])); !near(got, cm*10*math.Pi/180) {
+			t.Errorf("%v gives %v mm", change, got)
+		}
+	}
 	rapid.Check(t, func(r *rapid.T) {
 		ok := drawn(r)
 		deg := func(name string) float64 { return rapid.Float64Range(-10, 10).Draw(r, name) }

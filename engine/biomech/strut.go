@@ -153,10 +153,11 @@ func LayersExact(layers, from, target float64) (float64, error) {
 	return small(layers * math.Cbrt(target/from))
 }
 
-// LayersFor is [LayersExact] rounded up, so that the strut is at least as stiff as wanted.
+// LayersFor is [LayersExact] rounded up, so that the strut is at least as stiff as wanted, but for what the nine
+// decimals of a quantity cannot tell.
 func LayersFor(layers, from, target float64) (float64, error) {
 	n, err := LayersExact(layers, from, target)
-	return math.Ceil(n * (1 - 1e-12)), err // what is whole but for the last digits stays
+	return math.Ceil(n * (1 - 1e-8)), err
 }
 
 func strut() []*Formula {

@@ -175,12 +175,13 @@ func combined(parts [][]float64, in []Input, r Correlation) ([][]float64, error)
 	out := make([][]float64, len(parts))
 	for k := range parts {
 		out[k] = make([]float64, len(parts))
-		for l := range parts {
+		for l := range k + 1 {
 			for i, a := range parts[k] {
 				for j, b := range parts[l] {
 					out[k][l] += a * b * correlated(i, j)
 				}
 			}
+			out[l][k] = out[k][l]
 		}
 		var size float64 // of the terms, against which a rounding error is small
 		for _, a := range parts[k] {

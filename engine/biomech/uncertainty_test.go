@@ -120,6 +120,11 @@ func uncertaintyCheckers() map[string]checker {
 			tolerance := leading(t, c.id, c.tolerance)
 			within(t, assigned(t, c.expected), []float64{tolerance, tolerance, tolerance, tolerance, tolerance, tolerance, tolerance, tolerance, tolerance},
 				y[0].Value, y[0].U, y[1].Value, y[1].U, y[2].Value, y[2].U, between[0][1], between[0][2], between[1][2])
+			for k := range between {
+				if between[k][k] != 1 || between[k][0] != between[0][k] {
+					t.Errorf("the correlations are no table: %v", between)
+				}
+			}
 			// As printed in Table H.4 of the guide.
 			within(t, []float64{127.732, 0.071, 219.847, 0.295, 254.260, 0.236, -0.588, -0.485, 0.993}, []float64{5e-4, 5e-4, 5e-4, 1e-3, 5e-4, 5e-4, 5e-4, 5e-4, 5e-4},
 				y[0].Value, y[0].U, y[1].Value, y[1].U, y[2].Value, y[2].U, between[0][1], between[0][2], between[1][2])

@@ -122,9 +122,15 @@ func compare(rs *ruleset.Ruleset, o *reason.Outcome, x *ruleset.Expectation) []F
 	fail := func(what, expected, got string, where source.Range) {
 		out = append(out, Failure{x.Of, what, expected, got, where.String(), source.Excerpt(where)})
 	}
+	if x.Applies != "" && x.Applies != o.Applies {
+		fail("the ruleset", "applies: "+x.Applies, "applies: "+o.Applies, x.Where)
+	}
 	r := o.Person
 	if x.Of != "person" {
 		r = o.Limbs[x.Of]
+	}
+	if r == nil && x.Applies == "no" && o.Applies == "no" && !x.More() {
+		return out
 	}
 	if r == nil {
 		fail("the ruleset", "applies", "applies: "+o.Applies, x.Where)

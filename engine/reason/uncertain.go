@@ -22,8 +22,8 @@ const coverage = 2
 // Uncertainty says how far a number that was worked out could be off, by the law of propagation of
 // uncertainty at first order (JCGM 100:2008, 5.1.2), inputs taken as independent.
 type Uncertainty struct {
-	PlusMinus  float64  `json:"plus_minus"` // half-width of a band of about 95 %, in the number's unit
-	From       []Share  `json:"from"`       // the largest first
+	PlusMinus  float64  `json:"plus_minus"`            // half-width of a band of about 95 %, in the number's unit
+	From       []Share  `json:"from"`                  // the largest first
 	NotCounted []string `json:"not_counted,omitempty"` // quantities whose measure states no error
 }
 

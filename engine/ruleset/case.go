@@ -62,12 +62,27 @@ func (p *partReader) expectation(b *source.Block) *Expectation {
 	})
 	e.Findings = p.expected(f, "findings", `{ gastrocnemius_short = true }`, func(x Expected) { p.named("finding."+x.Name, x.Where) })
 	e.Quantities = p.expected(f, "quantities", `{ pitch = "6.2 deg +- 0.1" }`, func(x Expected) { p.named("quantity."+x.Name, x.Where) })
+	p.expectsScope(f, e)
 	e.Cautions, e.Fires, e.Silent = f.Texts("cautions"), f.Texts("fires"), f.Texts("silent")
 	f.Done()
-	if p.diags.Errors() == before && len(e.Choices)+len(e.Findings)+len(e.Quantities)+len(e.Cautions)+len(e.Fires)+len(e.Silent) == 0 {
+	if p.diags.Errors() == before && !e.More() && e.Applies == "" {
 		p.fail(source.Errorf(b.Where, "missing", "The expect block expects nothing.").Hinting(`For example: choices = { shell_side = "anterior" }`))
 	}
 	return e
+}
+
+// expectsScope reads whether the ruleset is expected to apply at all, which is a matter of the person.
+func (p *partReader) expectsScope(f *source.Fields, e *Expectation) {
+	t, ok := f.Text("applies")
+	switch {
+	case !ok:
+	case e.Of != "person":
+		p.fail(source.Errorf(t.All(), "label", "Whether the ruleset applies is a matter of the person.").Hinting(`Move the line into a block: expect "person" { applies = "%s" }`, t.S))
+	case t.S != "yes" && t.S != "no" && t.S != "unknown":
+		p.fail(source.Errorf(t.All(), "kind", "A ruleset applies, does not, or it is not known: %q is none of these.", t.S).Hinting(`Write applies = "yes", "no" or "unknown".`))
+	default:
+		e.Applies = t.S
+	}
 }
 
 func (p *partReader) named(path string, where source.Range) {

@@ -191,6 +191,7 @@ type Case struct {
 // not checked.
 type Expectation struct {
 	Of         string // left | right | person
+	Applies    string // of the person: yes | no | unknown; "": not said
 	Choices    []Expected
 	Findings   []Expected
 	Quantities []Expected
@@ -198,6 +199,11 @@ type Expectation struct {
 	Fires      []source.Text // rules that must fire
 	Silent     []source.Text // rules and cautions that must not fire
 	Where      source.Range
+}
+
+// More reports whether anything is expected besides whether the ruleset applies.
+func (e *Expectation) More() bool {
+	return len(e.Choices)+len(e.Findings)+len(e.Quantities)+len(e.Cautions)+len(e.Fires)+len(e.Silent) > 0
 }
 
 // Expected is one line of an expectation. Text is what was written; findings are "true", "false" or "unknown".

@@ -18,6 +18,7 @@ case "lean slower than 0.6 body heights a second" {
     choices  = { shank_to_vertical_target = "11 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    silent   = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = true, walks_slowly = true }
@@ -42,6 +43,7 @@ case "lean at 0.6 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = true }
@@ -66,6 +68,7 @@ case "lean a little faster than 0.6 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = true }
@@ -90,6 +93,7 @@ case "lean slower than 0.8 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = true }
@@ -114,6 +118,7 @@ case "lean at 0.8 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = false }
@@ -138,6 +143,7 @@ case "lean faster than 0.8 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = false }
@@ -162,6 +168,7 @@ case "lean at seventeen, slower than 0.6 body heights a second" {
     choices  = { shank_to_vertical_target = "11 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    silent   = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = true, walks_slowly = true }
@@ -186,6 +193,7 @@ case "lean at seventeen, slower than 0.8 body heights a second" {
     choices  = { shank_to_vertical_target = "open: 11..12.23 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = true }
@@ -210,6 +218,7 @@ case "lean at seventeen, at a natural speed" {
     choices  = { shank_to_vertical_target = "open: 11..13.14 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    cautions = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = false, walks_slowly = false }
@@ -234,6 +243,7 @@ case "lean just eighteen, slower than 0.6 body heights a second" {
     choices  = { shank_to_vertical_target = "11 deg" }
     findings = { ankle_is_held = true }
     fires    = ["lean_the_shank", "lean_as_healthy_walkers_do"]
+    silent   = ["memory_and_walkers_disagree_on_the_lean"]
   }
   expect "person" {
     findings   = { walks_very_slowly = true, walks_slowly = true }

@@ -233,8 +233,7 @@ case "forefoot turned in that comes straight, midfoot that breaks" {
 }
 
 case "forefoot turned in that does not come straight" {
-  basis = "published"
-  cites = ["fixed_deformity_teaching"]
+  basis = "common_practice"
   given {
     device_for = ["left"]
     person {

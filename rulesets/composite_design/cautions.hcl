@@ -11,6 +11,15 @@ caution "standing_is_not_walking" {
   cites = ["kerkum_thesis", "goniometry_ankle_children"]
 }
 
+caution "memory_and_walkers_disagree_on_the_lean" {
+  level = "note"
+  when  = "finding.ankle_is_held && !finding.walks_very_slowly"
+  says  = "Two sides: tuning starts at ${quantity.starting_lean}, a figure from memory for standing in a device; healthy people who walk as fast as this lean ${quantity.lean_at_own_speed} at 30 % of the gait cycle."
+  act   = "Start at the lower one, and let the walking decide."
+  basis = "published"
+  cites = ["owen_2010", "bovi_2011"]
+}
+
 caution "only_the_bent_knee_gets_there" {
   level = "note"
   when  = "gastrocnemius_overrun(deg(0), limb.ankle_dorsiflexion_knee_extended, limb.ankle_dorsiflexion_knee_flexed)"

@@ -23,9 +23,9 @@ rule "hold_forefoot_abduction" {
 
 rule "take_a_stiff_forefoot_as_it_is" {
   when     = "limb.forefoot_adduction_corrects == 'not_at_all'"
-  because  = "The forefoot turns in and does not come straight by hand: the shell follows it, and no three points push at it."
+  because  = "The forefoot turns in and does not come straight by hand: the shell follows it, and no three points push at it. Teaching says so of a fixed ankle; for the forefoot it is common practice."
   strength = "conditional"
-  basis    = "published"
+  basis    = "common_practice"
   cites    = ["fixed_deformity_teaching"]
 
   advise "pressure_system_transverse" { only = "none" }

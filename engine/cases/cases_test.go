@@ -272,6 +272,15 @@ func TestConditionsShown(t *testing.T) {
 }
 
 // FuzzExpected reads any text as what is expected of a choice and of a quantity.
+// A tolerance keeps its digits where the unit is written as 1, and takes its unit or none otherwise.
+func TestTolerance(t *testing.T) {
+	for text, want := range map[string]float64{"0.6 1 +- 0.01": 0.01, "6.2 deg +- 0.1": 0.1, "6.2 deg ± 0.1 deg": 0.1, "20 mm": 1e-6} {
+		if q, problem := parseQuantity(text); problem != "" || q.tol != want {
+			t.Errorf("%s: tolerance %v, not %v (%s)", text, q.tol, want, problem)
+		}
+	}
+}
+
 func FuzzExpected(f *testing.F) {
 	for _, s := range []string{"anterior", "open: a, b", "20 mm +- 1", "open: 10..20 mm", "conflict: x (provisional)", "::", "..", "±", "1e999 mm"} {
 		f.Add(s)

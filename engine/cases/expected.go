@@ -191,7 +191,10 @@ func parseQuantity(text string) (measured, string) {
 	m := measured{unit: q.Unit(), tol: 1e-6}
 	m.value, _ = q.In(q.Unit())
 	if has {
-		t := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(tol), q.Unit().Code))
+		t := strings.TrimSpace(tol)
+		if code := q.Unit().Code; code != "1" { // the 1 of a ratio is no unit behind a tolerance such as 0.1
+			t = strings.TrimSpace(strings.TrimSuffix(t, code))
+		}
 		if m.tol, err = strconv.ParseFloat(t, 64); err != nil || !(m.tol >= 0) {
 			return measured{}, "Behind +- stands a number, for example 6.2 deg +- 0.1."
 		}

@@ -47,15 +47,9 @@ case "sensation absent and nobody to look at the skin: no closed shell before th
   basis = "common_practice"
   given {
     device_for = ["left", "right"]
-    person {
-      skin_check_possible = false
-    }
-    left {
-      protective_sensation = "absent"
-    }
-    right {
-      protective_sensation = "present"
-    }
+    person { skin_check_possible = false }
+    left { protective_sensation = "absent" }
+    right { protective_sensation = "present" }
   }
   expect "left" {
     findings = {
@@ -135,9 +129,7 @@ case "great toe not felt on the left, first metatarsal head on the right, though
     }
     cautions = ["site_not_felt"]
   }
-  expect "person" {
-    choices = { skin_check = "open: daily, every_removal" }
-  }
+  expect "person" { choices = { skin_check = "open: daily, every_removal" } }
 }
 
 case "fifth metatarsal head not felt and no judgement over all sites: missing is not present" {
@@ -165,12 +157,8 @@ case "skin risk high, no ulcer before" {
   basis = "common_practice"
   given {
     device_for = ["left"]
-    person {
-      skin_risk = "high"
-    }
-    left {
-      previous_foot_ulcer = false
-    }
+    person { skin_risk = "high" }
+    left { previous_foot_ulcer = false }
   }
   expect "left" {
     fires  = ["daily_check_after_an_ulcer"]
@@ -186,19 +174,11 @@ case "skin risk raised only, no ulcer before: no daily check is asked for on tha
   basis = "common_practice"
   given {
     device_for = ["left"]
-    person {
-      skin_risk = "raised"
-    }
-    left {
-      previous_foot_ulcer = false
-    }
+    person { skin_risk = "raised" }
+    left { previous_foot_ulcer = false }
   }
-  expect "left" {
-    silent = ["daily_check_after_an_ulcer"]
-  }
-  expect "person" {
-    silent = ["skin_risk_high"]
-  }
+  expect "left" { silent = ["daily_check_after_an_ulcer"] }
+  expect "person" { silent = ["skin_risk_high"] }
 }
 
 case "an old ulcer with sensation present and no arterial disease fits no category; on the right sensation is lost and it does" {
@@ -206,9 +186,7 @@ case "an old ulcer with sensation present and no arterial disease fits no catego
   cites = ["schaper_2020"]
   given {
     device_for = ["left", "right"]
-    person {
-      arterial_disease = "none_known"
-    }
+    person { arterial_disease = "none_known" }
     left {
       previous_foot_ulcer  = true
       protective_sensation = "present"
@@ -232,9 +210,7 @@ case "an old ulcer with arterial disease suspected: not called unclassifiable" {
   basis = "common_practice"
   given {
     device_for = ["left"]
-    person {
-      arterial_disease = "suspected"
-    }
+    person { arterial_disease = "suspected" }
     left {
       previous_foot_ulcer  = true
       protective_sensation = "present"
@@ -260,9 +236,7 @@ case "foot risk category 0: no foot service date is asked for; with sensation re
       protective_sensation = "reduced"
     }
   }
-  expect "left" {
-    silent = ["foot_risk_review", "review_foot_risk_two", "review_foot_risk_three", "risk_category_out_of_date"]
-  }
+  expect "left" { silent = ["foot_risk_review", "review_foot_risk_two", "review_foot_risk_three", "risk_category_out_of_date"] }
   expect "right" {
     cautions = ["risk_category_out_of_date"]
     silent   = ["foot_risk_review"]
@@ -290,21 +264,15 @@ case "foot risk category 2: within half a year" {
   cites = ["schaper_2020"]
   given {
     device_for = ["left"]
-    person {
-      age = 60
-    }
-    left {
-      foot_risk = "2"
-    }
+    person { age = 60 }
+    left { foot_risk = "2" }
   }
   expect "left" {
     fires    = ["review_foot_risk_two"]
     cautions = ["foot_risk_review"]
     silent   = ["review_foot_risk_three"]
   }
-  expect "person" {
-    choices = { review_interval = "open: 1..26 wk" }
-  }
+  expect "person" { choices = { review_interval = "open: 1..26 wk" } }
 }
 
 case "foot risk category 3 on the left and 2 on the right: the stricter leg decides" {
@@ -312,63 +280,37 @@ case "foot risk category 3 on the left and 2 on the right: the stricter leg deci
   cites = ["schaper_2020"]
   given {
     device_for = ["left", "right"]
-    person {
-      age = 60
-    }
-    left {
-      foot_risk = "3"
-    }
-    right {
-      foot_risk = "2"
-    }
+    person { age = 60 }
+    left { foot_risk = "3" }
+    right { foot_risk = "2" }
   }
   expect "left" {
     fires    = ["review_foot_risk_three"]
     cautions = ["foot_risk_review"]
     silent   = ["review_foot_risk_two"]
   }
-  expect "right" {
-    fires = ["review_foot_risk_two"]
-  }
-  expect "person" {
-    choices = { review_interval = "open: 1..13 wk" }
-  }
+  expect "right" { fires = ["review_foot_risk_two"] }
+  expect "person" { choices = { review_interval = "open: 1..13 wk" } }
 }
 
 case "a toe, a ray and a midfoot amputated: what is left carries more" {
   basis = "common_practice"
   given {
     device_for = ["left", "right"]
-    left {
-      foot_amputation = "toe"
-    }
-    right {
-      foot_amputation = "ray"
-    }
+    left { foot_amputation = "toe" }
+    right { foot_amputation = "ray" }
   }
-  expect "left" {
-    cautions = ["part_of_foot_missing"]
-  }
-  expect "right" {
-    cautions = ["part_of_foot_missing"]
-  }
+  expect "left" { cautions = ["part_of_foot_missing"] }
+  expect "right" { cautions = ["part_of_foot_missing"] }
 }
 
 case "midfoot amputated on the left, nothing on the right" {
   basis = "common_practice"
   given {
     device_for = ["left", "right"]
-    left {
-      foot_amputation = "midfoot"
-    }
-    right {
-      foot_amputation = "none"
-    }
+    left { foot_amputation = "midfoot" }
+    right { foot_amputation = "none" }
   }
-  expect "left" {
-    cautions = ["part_of_foot_missing"]
-  }
-  expect "right" {
-    silent = ["part_of_foot_missing"]
-  }
+  expect "left" { cautions = ["part_of_foot_missing"] }
+  expect "right" { silent = ["part_of_foot_missing"] }
 }

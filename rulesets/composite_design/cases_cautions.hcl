@@ -56,3 +56,24 @@ case "two hands, and a hindfoot that only load brings in line" {
   }
   expect "person" { silent = ["low_foot_shell_for_hands_without_help"] }
 }
+
+case "sits in a wheelchair: the design is for walking" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person { walking_aid = "wheelchair" }
+    left { plantarflexor_tone = "2" }
+  }
+  expect "person" { applies = "no" }
+}
+
+case "no word on walking aids: whether it applies is not known" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person { age = 40 }
+    left { hindfoot_corrects_standing = "not_at_all" }
+  }
+  expect "person" { applies = "unknown" }
+  expect "left" { choices = { hindfoot_in_cast = "accommodated (provisional)" } }
+}

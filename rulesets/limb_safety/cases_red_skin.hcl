@@ -322,3 +322,55 @@ case "an old ulcer and red skin at the ball of the foot: looked at each time the
   }
   expect "person" { choices = { skin_check = "every_removal" } }
 }
+
+case "skin risk high, red shin on the left and red instep on the right: looked at each time the device comes off" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    person {
+      age       = 66
+      skin_risk = "high"
+    }
+    left {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "intact"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "red_after_pressure"
+      posterior_calf_skin        = "intact"
+      protective_sensation       = "present"
+      previous_foot_ulcer        = false
+    }
+    right {
+      malleolar_skin             = "intact"
+      heel_skin                  = "intact"
+      achilles_skin              = "intact"
+      navicular_skin             = "intact"
+      plantar_midfoot_skin       = "intact"
+      fifth_metatarsal_base_skin = "intact"
+      foot_dorsum_skin           = "red_after_pressure"
+      first_metatarsal_head_skin = "intact"
+      fifth_metatarsal_head_skin = "intact"
+      plantar_forefoot_skin      = "intact"
+      anterior_shin_skin         = "intact"
+      posterior_calf_skin        = "intact"
+      protective_sensation       = "present"
+      previous_foot_ulcer        = false
+    }
+  }
+  expect "left" {
+    fires  = ["check_marked_ball_or_shank_at_every_removal"]
+    silent = ["check_marked_foot_at_every_removal"]
+  }
+  expect "right" {
+    fires  = ["check_marked_foot_at_every_removal"]
+    silent = ["check_marked_ball_or_shank_at_every_removal"]
+  }
+  expect "person" { choices = { skin_check = "every_removal (not provisional)" } }
+}

@@ -40,8 +40,8 @@ rule "daily_check_after_an_ulcer" {
 # Two rules, so that a rule looks at few places.
 
 rule "check_marked_foot_at_every_removal" {
-  when     = "(finding.insensate || limb.previous_foot_ulcer) && (finding.skin_red_at_hindfoot || finding.skin_red_at_midfoot)"
-  because  = "A foot that can't feel or has had an ulcer, and is already marked by pressure at the hindfoot or midfoot: the skin is looked at each time the device comes off. Common practice, no source."
+  when     = "(finding.insensate || limb.previous_foot_ulcer || person.skin_risk == 'high') && (finding.skin_red_at_hindfoot || finding.skin_red_at_midfoot)"
+  because  = "A foot that can't feel, has had an ulcer or is at high risk, and is already marked by pressure at the hindfoot or midfoot: the skin is looked at each time the device comes off. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -49,8 +49,8 @@ rule "check_marked_foot_at_every_removal" {
 }
 
 rule "check_marked_ball_or_shank_at_every_removal" {
-  when     = "(finding.insensate || limb.previous_foot_ulcer) && (finding.skin_red_at_forefoot || finding.skin_red_at_shank)"
-  because  = "A foot that can't feel or has had an ulcer, and skin already marked by pressure at the ball of the foot or the shank: it is looked at each time the device comes off. Common practice, no source."
+  when     = "(finding.insensate || limb.previous_foot_ulcer || person.skin_risk == 'high') && (finding.skin_red_at_forefoot || finding.skin_red_at_shank)"
+  because  = "A foot that can't feel, has had an ulcer or is at high risk, and skin already marked by pressure at the ball of the foot or the shank: it is looked at each time the device comes off. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
 

@@ -257,14 +257,14 @@ case "both knees contracted by 20 deg, as in the person of whom a case was repor
     findings = { knee_beyond_reports = false }
     fires    = ["surgical_opinion_for_contracted_crouch", "ground_reaction_in_spite_of_contracture"]
     silent   = ["contracture_beyond_reports"]
-    cautions = ["contracture_limit_disputed", "outside_the_trial"]
+    cautions = ["contracture_limit_disputed", "limb_safety.contracture_beyond_the_rigid_trial"]
   }
   expect "right" {
     choices  = { device = "open: anterior_shell_ground_reaction, refer_surgical_opinion" }
     findings = { knee_beyond_reports = false }
     fires    = ["surgical_opinion_for_contracted_crouch", "ground_reaction_in_spite_of_contracture"]
     silent   = ["contracture_beyond_reports"]
-    cautions = ["contracture_limit_disputed", "outside_the_trial"]
+    cautions = ["contracture_limit_disputed", "limb_safety.contracture_beyond_the_rigid_trial"]
   }
 }
 
@@ -324,7 +324,7 @@ case "knee 25 deg short, but no crouch: the limits of the ground-reaction device
   expect "left" {
     findings = { crouch = false, crouch_contracted = false, knee_beyond_reports = true }
     silent   = ["contracture_beyond_reports", "surgical_opinion_for_contracted_crouch", "contracture_limit_disputed"]
-    cautions = ["outside_the_trial"]
+    cautions = ["limb_safety.contracture_beyond_the_rigid_trial"]
   }
 }
 

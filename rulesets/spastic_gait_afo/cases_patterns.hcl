@@ -288,7 +288,7 @@ case "crouch: ankle too far forward, knee and hip too flexed, little contracture
     }
     findings = { crouch = true, jump = false, apparent_equinus = false, crouch_contracted = false, knee_beyond_reports = false, no_pattern = false }
     fires    = ["ground_reaction_for_crouch", "no_free_dorsiflexion_in_crouch", "keep_the_shank_back"]
-    silent   = ["no_hinge_for_apparent_equinus", "surgical_opinion_for_contracted_crouch", "ground_reaction_in_spite_of_contracture", "hold_the_ankle", "outside_the_trial", "contracture_limit_disputed", "contracture_beyond_reports", "leave_the_calf_strong"]
+    silent   = ["no_hinge_for_apparent_equinus", "surgical_opinion_for_contracted_crouch", "ground_reaction_in_spite_of_contracture", "hold_the_ankle", "limb_safety.contracture_beyond_the_rigid_trial", "contracture_limit_disputed", "contracture_beyond_reports", "leave_the_calf_strong"]
     cautions = ["crouch_may_be_past_injections", "stiffness_by_trial"]
   }
 }

@@ -301,3 +301,23 @@ case "marked involuntary movement: the safety of the limb slows wearing in" {
   }
   expect "person" { fires = ["limb_safety.watch_a_limb_that_moves"] }
 }
+
+case "foot drop after a stroke: another ruleset is for that" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person { diagnosis_group = "stroke" }
+    left {
+      ankle_dorsiflexion_knee_extended = 12
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "moves_forward_steadily"
+      gait_midstance_knee              = "near_straight"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "extends"
+      gait_swing_ankle                 = "hangs"
+    }
+  }
+  expect "person" { applies = "no" }
+}

@@ -1,6 +1,6 @@
-# Worked cases: the limits of the trial of stiff devices, on the limit and one degree to either side.
+# Worked cases: who was left out of the trial of stiff devices.
 
-case "knee 9 deg short in jump: within the trial" {
+case "crouch with a hip that turns in: outside the trial" {
   basis = "common_practice"
   given {
     device_for = ["left"]
@@ -12,148 +12,18 @@ case "knee 9 deg short in jump: within the trial" {
       ankle_dorsiflexion_knee_extended = 12
       plantarflexor_tone               = "1"
       plantarflexor_power              = "4"
-      knee_extension                   = -9
-      hip_extension                    = 0
-      midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
-      gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
-      gait_terminal_stance_hip         = "does_not_extend"
-      gait_swing_ankle                 = "lifts"
-    }
-  }
-  expect "left" { silent = ["outside_the_trial"] }
-}
-
-case "knee 10 deg short in jump: within the trial" {
-  basis = "common_practice"
-  given {
-    device_for = ["left"]
-    person {
-      diagnosis_group = "cerebral_palsy"
-      distribution    = "both_legs"
-    }
-    left {
-      ankle_dorsiflexion_knee_extended = 12
-      plantarflexor_tone               = "1"
-      plantarflexor_power              = "4"
-      knee_extension                   = -10
-      hip_extension                    = 0
-      midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
-      gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
-      gait_terminal_stance_hip         = "does_not_extend"
-      gait_swing_ankle                 = "lifts"
-    }
-  }
-  expect "left" { silent = ["outside_the_trial"] }
-}
-
-case "knee 11 deg short in jump: outside the trial" {
-  basis = "common_practice"
-  given {
-    device_for = ["left"]
-    person {
-      diagnosis_group = "cerebral_palsy"
-      distribution    = "both_legs"
-    }
-    left {
-      ankle_dorsiflexion_knee_extended = 12
-      plantarflexor_tone               = "1"
-      plantarflexor_power              = "4"
-      knee_extension                   = -11
-      hip_extension                    = 0
-      midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
-      gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
-      gait_terminal_stance_hip         = "does_not_extend"
-      gait_swing_ankle                 = "lifts"
-    }
-  }
-  expect "left" { cautions = ["outside_the_trial"] }
-}
-
-case "ankle 9 deg short of plantigrade in jump: within the trial" {
-  basis = "common_practice"
-  given {
-    device_for = ["left"]
-    person {
-      diagnosis_group = "cerebral_palsy"
-      distribution    = "both_legs"
-    }
-    left {
-      ankle_dorsiflexion_knee_extended = -9
-      plantarflexor_tone               = "1"
-      plantarflexor_power              = "4"
       knee_extension                   = 0
       hip_extension                    = 0
       midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
+      gait_midstance_ankle             = "too_far_forward"
       gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
+      gait_midstance_hip_rotation      = "internal"
+      gait_terminal_stance_knee        = "stays_flexed"
       gait_terminal_stance_hip         = "does_not_extend"
       gait_swing_ankle                 = "lifts"
     }
   }
-  expect "left" { silent = ["outside_the_trial"] }
-}
-
-case "ankle 10 deg short of plantigrade in jump: within the trial" {
-  basis = "common_practice"
-  given {
-    device_for = ["left"]
-    person {
-      diagnosis_group = "cerebral_palsy"
-      distribution    = "both_legs"
-    }
-    left {
-      ankle_dorsiflexion_knee_extended = -10
-      plantarflexor_tone               = "1"
-      plantarflexor_power              = "4"
-      knee_extension                   = 0
-      hip_extension                    = 0
-      midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
-      gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
-      gait_terminal_stance_hip         = "does_not_extend"
-      gait_swing_ankle                 = "lifts"
-    }
-  }
-  expect "left" { silent = ["outside_the_trial"] }
-}
-
-case "ankle 11 deg short of plantigrade in jump: outside the trial" {
-  basis = "common_practice"
-  given {
-    device_for = ["left"]
-    person {
-      diagnosis_group = "cerebral_palsy"
-      distribution    = "both_legs"
-    }
-    left {
-      ankle_dorsiflexion_knee_extended = -11
-      plantarflexor_tone               = "1"
-      plantarflexor_power              = "4"
-      knee_extension                   = 0
-      hip_extension                    = 0
-      midfoot_break                    = "none"
-      gait_midstance_ankle             = "held_back"
-      gait_midstance_knee              = "too_flexed"
-      gait_midstance_hip_rotation      = "neutral"
-      gait_terminal_stance_knee        = "extends"
-      gait_terminal_stance_hip         = "does_not_extend"
-      gait_swing_ankle                 = "lifts"
-    }
-  }
-  expect "left" { cautions = ["outside_the_trial"] }
+  expect "left" { cautions = ["hip_turned_in"] }
 }
 
 case "apparent equinus with a hip that turns in: outside the trial" {
@@ -179,7 +49,85 @@ case "apparent equinus with a hip that turns in: outside the trial" {
       gait_swing_ankle                 = "lifts"
     }
   }
-  expect "left" { cautions = ["outside_the_trial"] }
+  expect "left" { cautions = ["hip_turned_in"] }
+}
+
+case "jump with a hip that turns in: outside the trial" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      diagnosis_group = "cerebral_palsy"
+      distribution    = "both_legs"
+    }
+    left {
+      ankle_dorsiflexion_knee_extended = 12
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      knee_extension                   = 0
+      hip_extension                    = 0
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "held_back"
+      gait_midstance_knee              = "too_flexed"
+      gait_midstance_hip_rotation      = "internal"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "does_not_extend"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" { cautions = ["hip_turned_in"] }
+}
+
+case "jump with a hip that does not turn" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      diagnosis_group = "cerebral_palsy"
+      distribution    = "both_legs"
+    }
+    left {
+      ankle_dorsiflexion_knee_extended = 12
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      knee_extension                   = 0
+      hip_extension                    = 0
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "held_back"
+      gait_midstance_knee              = "too_flexed"
+      gait_midstance_hip_rotation      = "neutral"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "does_not_extend"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" { silent = ["hip_turned_in"] }
+}
+
+case "jump with a hip that turns out" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      diagnosis_group = "cerebral_palsy"
+      distribution    = "both_legs"
+    }
+    left {
+      ankle_dorsiflexion_knee_extended = 12
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      knee_extension                   = 0
+      hip_extension                    = 0
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "held_back"
+      gait_midstance_knee              = "too_flexed"
+      gait_midstance_hip_rotation      = "external"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "does_not_extend"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" { silent = ["hip_turned_in"] }
 }
 
 case "true equinus with a hip that turns in: not the gait of that trial" {
@@ -205,5 +153,33 @@ case "true equinus with a hip that turns in: not the gait of that trial" {
       gait_swing_ankle                 = "lifts"
     }
   }
-  expect "left" { silent = ["outside_the_trial"] }
+  expect "left" { silent = ["hip_turned_in"] }
+}
+
+case "jump with the ankle 11 deg short of plantigrade: the safety of the limb names the trial" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      diagnosis_group = "cerebral_palsy"
+      distribution    = "both_legs"
+    }
+    left {
+      ankle_dorsiflexion_knee_extended = -11
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      knee_extension                   = 0
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "held_back"
+      gait_midstance_knee              = "too_flexed"
+      gait_midstance_hip_rotation      = "neutral"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "does_not_extend"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" {
+    silent   = ["hip_turned_in"]
+    cautions = ["limb_safety.contracture_beyond_the_rigid_trial"]
+  }
 }

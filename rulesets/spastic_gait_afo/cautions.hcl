@@ -50,11 +50,11 @@ caution "contracture_beyond_reports" {
   cites = ["contracted_knees_case", "rogozinski_2009"]
 }
 
-caution "outside_the_trial" {
+caution "hip_turned_in" {
   level = "precaution"
-  when  = "(finding.crouch || finding.apparent_equinus || finding.jump) && (limb.ankle_dorsiflexion_knee_extended < deg(-10) || limb.knee_extension < deg(-10) || limb.gait_midstance_hip_rotation == 'internal')"
-  says  = "Dorsiflexion ${limb.ankle_dorsiflexion_knee_extended}, knee extension ${limb.knee_extension}, hip rotation ${limb.gait_midstance_hip_rotation}. A trial of stiff devices left out contractures of more than 10 deg, and hips turned in by more than 20 deg in midstance, so its findings don't cover this leg."
-  act   = "Say so, set a short trial and measure the result. The 20 deg take a gait laboratory; here any hip seen to turn in counts."
+  when  = "(finding.crouch || finding.apparent_equinus || finding.jump) && limb.gait_midstance_hip_rotation == 'internal'"
+  says  = "Knee-flexion gait, and the hip turns in as the other leg passes. A trial of stiff devices left out hips turned in by more than 20 deg in midstance, so its findings may not cover this leg."
+  act   = "Have the turning measured; 20 deg can't be told by eye, so any hip seen to turn in counts here. Say so, set a short trial and measure the result."
   basis = "published"
   cites = ["kerkum_2013"]
 }

@@ -37,7 +37,7 @@ citation "pattern_teaching" {
 citation "pattern_limits" {
   text     = "Open wiki page on gait patterns in cerebral palsy: patterns are seen from the side only and are weak in validity and reliability when used to choose an orthosis (opening)"
   url      = "https://physio-pedia.com/Classification_of_Gait_Patterns_in_Cerebral_Palsy"
-  standing = "read"
+  standing = "second_hand"
 }
 
 citation "kerkum_thesis" {

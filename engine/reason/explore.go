@@ -10,6 +10,9 @@ import (
 // maxCompletions is how many completions of the measures that bear on one result are tried.
 const maxCompletions = 1 << 16
 
+// maxQuiet is how many in a row may bring no new result before a provisional one is left at that.
+const maxQuiet = 1 << 12
+
 // maxFree is how many undecided rules are combined freely where completions can't be tried.
 const maxFree = 12
 
@@ -129,8 +132,7 @@ func (q *question) explore(side string) answers {
 		tried = int(total.Int64())
 		q.every(&out)
 	case whole:
-		tried = maxCompletions
-		q.some(&out, total)
+		tried = q.some(&out, total)
 	}
 	if !all || !exact || stuck { // that samples agree proves nothing
 		out.agreed = nil
@@ -254,18 +256,20 @@ func (q *question) every(out *answers) {
 
 // some tries as many completions as are allowed, spread evenly; what they show is true, but more is
 // possible. Steps of the golden ratio, without a common divisor with the number of completions, turn
-// every variable.
-func (q *question) some(out *answers, total *big.Int) {
+// every variable. Once a result is known to be provisional, many in a row that bring nothing new end it.
+// It gives how many were tried.
+func (q *question) some(out *answers, total *big.Int) (tried int) {
 	step := q.digits(stride(total))
 	at := make([]int, len(q.vars)) // the completion's number, in digits of the variables' classes
 	cell := make([]int, len(q.c.vars))
 	kinds := []verdict{q.base}
-	for range maxCompletions {
+	news := 0 // when the last new result came
+	for ; tried < maxCompletions && (!out.provisional || tried-news < maxQuiet); tried++ {
 		for i, v := range q.vars {
 			cell[v] = q.classes[i][at[i]]
 		}
 		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.same) {
-			kinds = append(kinds, v)
+			kinds, news = append(kinds, v), tried
 			p := possibility{verdict: v, other: true}
 			for _, x := range q.vars {
 				p.when = append(p.when, bracket{x, []int{cell[x]}, q.sampled[x]})
@@ -280,6 +284,7 @@ func (q *question) some(out *answers, total *big.Int) {
 		}
 	}
 	sortPossibilities(out.could)
+	return tried
 }
 
 // stride gives a number near total times the golden ratio that has no divisor in common with it.

@@ -120,7 +120,8 @@ func TestWhenIsEnough(t *testing.T) {
 	same(t, "could become", couldOf(c), "conflict if limb.flex is more than 10° and limb.knee is more than 10°; settled low if limb.flex is more than 0° and limb.knee is more than 0° and up to 10°")
 }
 
-// With too many completions to try, that is said, and the result stays provisional.
+// With too many completions to try, that is said, and the result stays provisional: it is left at that once
+// 4,096 in a row have brought nothing new.
 func TestBoundHit(t *testing.T) {
 	var rules []string
 	for i := range 10 {
@@ -131,7 +132,7 @@ func TestBoundHit(t *testing.T) {
 	}
 	rules = append(rules, always("z", "trim favour high"))
 	c := advise(t, "", rules...).Limbs["left"].Choices["trim"]
-	if c.Explored == nil || c.Explored.Complete || c.Explored.Tried != 65536 || len(c.Explored.Of) < 6 {
+	if c.Explored == nil || c.Explored.Complete || c.Explored.Tried < 4096 || c.Explored.Tried >= 65536 || len(c.Explored.Of) < 6 {
 		t.Fatalf("explored: %+v", c.Explored)
 	}
 	same(t, "trim", said(c), "settled high provisional")

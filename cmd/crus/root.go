@@ -12,6 +12,7 @@ import (
 const (
 	groupClinic = "clinic"
 	groupAuthor = "author"
+	groupReview = "review"
 	groupOther  = "other"
 )
 
@@ -47,6 +48,7 @@ program or stands in a --library folder.`,
 	root.AddGroup(
 		&cobra.Group{ID: groupClinic, Title: "For the clinician:"},
 		&cobra.Group{ID: groupAuthor, Title: "For the author of rules:"},
+		&cobra.Group{ID: groupReview, Title: "For the reviewer:"},
 		&cobra.Group{ID: groupOther, Title: "Other:"})
 
 	all := root.PersistentFlags()
@@ -55,7 +57,7 @@ program or stands in a --library folder.`,
 	complete(root, "color", a.colour.complete)
 	_ = root.MarkPersistentFlagDirname("library") // the flag was defined just above
 
-	root.AddCommand(a.advise(), a.sheet(), a.form(), a.check(), a.tidy(), a.cases(), a.version())
+	root.AddCommand(a.advise(), a.sheet(), a.form(), a.check(), a.tidy(), a.cases(), a.cite(), a.version())
 	root.SetHelpCommand(a.help())
 	root.SetHelpCommandGroupID(groupOther)
 	root.SetCompletionCommandGroupID(groupOther)

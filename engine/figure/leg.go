@@ -1,9 +1,10 @@
-// Package figure draws a leg in its device from the side, to scale, as SVG: the angles of ankle and shank, the
-// block and heel heights, where shells and strut lie, and the forces as arrows in newtons. It knows numbers
-// only; what they mean and where they come from is the business of whoever fills in a [Leg].
+// Package figure draws a leg in its device to scale, as SVG: from the side with the angles of ankle and shank,
+// the block and heel heights, where shells and strut lie, and the forces as arrows in newtons; and from behind
+// with the forces against varus or valgus. It knows numbers only; what they mean and where they come from is the
+// business of whoever fills in a [Drawing].
 //
 // Lengths are in millimetres of the leg, angles in degrees, forces in newtons. Dorsiflexion and a shank that
-// leans forward are positive. The toes point to the right.
+// leans forward are positive. From the side the toes point to the right, whichever leg it is.
 package figure
 
 import "math"
@@ -57,6 +58,24 @@ func (l Leg) Complete(height float64) Leg {
 	return l
 }
 
+// The lengths that are drawn, mm; one that is beyond them is drawn as the nearest.
+const least, most = 10, 2000
+
+// usable is a leg that can be drawn whatever was put in: what is no length is a usual one.
+func (l Leg) usable() Leg {
+	assumed := l.Assumed
+	for _, x := range []*float64{&l.FootLength, &l.HeelToBall, &l.AnkleToHeelBack, &l.AnkleHeight, &l.KneeHeight, &l.AnkleDepth, &l.CalfDepth} {
+		if math.IsNaN(*x) || *x <= 0 {
+			*x = 0
+			continue
+		}
+		*x = min(max(*x, least), most)
+	}
+	l = l.Complete(0)
+	l.Assumed = assumed
+	return l
+}
+
 // ball is how far the ball lies in front of the ankle.
 func (l Leg) ball() float64 { return l.HeelToBall - l.AnkleToHeelBack }
 
@@ -69,9 +88,12 @@ type Pose struct {
 	AnkleAngle float64
 }
 
-// Pitch is the tilt of the foot plate.
+// steepest is the most of its length to heel and ball that a foot is drawn raised at the heel.
+const steepest = 0.9
+
+// Pitch is the tilt of the foot plate; a rise of more than 0.9 of the length from heel to ball counts as that.
 func (l Leg) Pitch(p Pose) float64 {
-	return math.Asin(min(max(p.Rise/l.HeelToBall, -0.9), 0.9)) * 180 / math.Pi
+	return math.Asin(min(max(p.Rise/l.HeelToBall, -steepest), steepest)) * 180 / math.Pi
 }
 
 // ShankToVertical is how far the shank leans forward in a pose.
@@ -93,20 +115,15 @@ func (p point) turned(deg float64) point {
 type stance struct {
 	Leg
 	pitch, lean float64
-	base        float64 // height of the ball's underside above the ground
 }
 
-func (l Leg) stand(p Pose, base float64) stance {
-	return stance{l, l.Pitch(p), l.ShankToVertical(p), base}
-}
+func (l Leg) stand(p Pose) stance { return stance{l, l.Pitch(p), l.ShankToVertical(p)} }
 
 // foot takes a point of the foot's frame into the room.
-func (s stance) foot(p point) point {
-	return point{p.x - s.ball(), p.z}.turned(s.pitch).plus(point{0, s.base})
-}
+func (s stance) foot(p point) point { return point{p.x - s.ball(), p.z}.turned(s.pitch) }
 
 // ankle is the ankle's axis in the room.
 func (s stance) ankle() point { return s.foot(point{0, s.AnkleHeight}) }
 
-// shank takes a point of the shank's frame into the room.
-func (s stance) shank(p point) point { return p.turned(s.lean).plus(s.ankle()) }
+// onShank takes a point of the shank's frame into the room.
+func (s stance) onShank(p point) point { return p.turned(s.lean).plus(s.ankle()) }

@@ -21,11 +21,11 @@ func (l Leg) depth(h float64) (front, back float64) {
 
 // skin gives a place on the front (or the back) of the shank at a height above the ankle, mm.
 func (s stance) skin(height float64, front bool) point {
-	f, b := s.depth(height / s.Leg.shank())
+	f, b := s.depth(height / s.shank())
 	if front {
-		return s.shank(point{f, height})
+		return s.onShank(point{f, height})
 	}
-	return s.shank(point{-b, height})
+	return s.onShank(point{-b, height})
 }
 
 // edge follows the skin of the shank between two heights above the ankle.
@@ -38,29 +38,37 @@ func (s stance) edge(from, to float64, front bool) []point {
 	return out
 }
 
-// outline is the leg's contour from the front of the knee down, round the foot, and up the back.
+// outline is the leg's contour from the front of the knee down, round the foot, and up the back. A place named
+// twice is a corner.
 func (s stance) outline() []point {
-	knee := s.Leg.shank()
+	knee := s.shank()
 	out := s.edge(knee, 0.12*knee, true)
-	toe := s.FootLength - s.AnkleToHeelBack
-	thick := 0.10 * s.FootLength // of the foot at the ball
-	out = append(out, s.foot(point{0.45 * s.ball(), 0.95 * s.AnkleHeight}), s.foot(point{s.ball(), thick}))
-	ball := s.foot(point{s.ball(), 0})
-	out = append(out, ball.plus(point{0.8 * (toe - s.ball()), 0.8 * thick}), ball.plus(point{toe - s.ball(), 0.35 * thick}), ball.plus(point{0.97 * (toe - s.ball()), 0}), ball)
+	toes := s.FootLength - s.HeelToBall // in front of the ball; they stay on the ground
+	thick := 0.10 * s.FootLength        // of the foot at the ball
+	ball, tip := s.foot(point{s.ball(), 0}), point{0.97 * toes, 0}
+	out = append(out, s.foot(point{0.45 * s.ball(), 0.95 * s.AnkleHeight}), s.foot(point{s.ball(), thick}),
+		point{0.8 * toes, 0.8 * thick}, point{toes, 0.35 * thick}, tip, tip, ball, ball)
 	heel := -s.AnkleToHeelBack
 	out = append(out, s.foot(point{0.6 * s.ball(), 0}), s.foot(point{0.2 * s.ball(), 0}), s.foot(point{0.45 * heel, 0}), s.foot(point{0.8 * heel, 0.01 * s.FootLength}),
 		s.foot(point{0.97 * heel, 0.07 * s.FootLength}), s.foot(point{heel, 0.15 * s.FootLength}), s.foot(point{0.86 * heel, 0.30 * s.FootLength}))
 	return append(out, s.edge(0.15*knee, knee, false)...)
 }
 
-// surface is how far the skin lies from the ankle along a line that rises from it by the angle of this sine
-// and cosine, against the foot plate.
-func (s stance) surface(sin, cos float64) float64 {
-	for r := 0.3 * s.AnkleDepth; r < 3*s.AnkleDepth; r++ {
-		p := point{r * cos, r * sin}.turned(s.pitch - s.lean) // in the shank's frame
-		if front, _ := s.depth(p.z / s.Leg.shank()); p.z <= 0 || p.x >= front {
-			return r
+// hit is where a ray from a place inside of a contour leaves it for good; the place itself if it does not.
+func hit(contour []point, from, toward point) point {
+	far := 0.0
+	for i := 1; i < len(contour); i++ {
+		a, b := contour[i-1], contour[i]
+		dx, dz := b.x-a.x, b.z-a.z
+		cross := toward.x*dz - toward.z*dx
+		if cross == 0 {
+			continue
+		}
+		along := ((a.x-from.x)*dz - (a.z-from.z)*dx) / cross
+		share := ((a.x-from.x)*toward.z - (a.z-from.z)*toward.x) / cross
+		if share >= 0 && share <= 1 {
+			far = max(far, along)
 		}
 	}
-	return 0.5 * s.AnkleDepth
+	return point{from.x + far*toward.x, from.z + far*toward.z}
 }

@@ -1,13 +1,7 @@
 package render
 
 import (
-	"bytes"
-	_ "embed"
-	"html/template"
-	"io"
-	"slices"
 	"strconv"
-	"strings"
 
 	"crus/engine/assess"
 	"crus/engine/reason"
@@ -22,9 +16,11 @@ type Prescription struct {
 	Digest     string              `json:"digest"`
 	Assessment []prescribedField   `json:"assessment"`
 	Groups     []prescribedGroup   `json:"prescribed"`
-	Open       []string            `json:"to_be_decided"` // before the cast is taken
+	Open       []string            `json:"to_be_decided"`  // or to be confirmed, before the cast is taken
+	Unspoken   []string            `json:"no_rule_speaks"` // of these; they have no row
 	Forces     []prescribedField   `json:"forces"`
 	Shoe       []prescribedField   `json:"shoe"`
+	Made       []prescribedField   `json:"made"` // what the workshop recorded of lay-up and test
 	Cautions   []prescribedCaution `json:"cautions"`
 	Notes      []string            `json:"notes"` // the titles of the cautions that are only notes
 	Alerts     []string            `json:"alerts"`
@@ -45,12 +41,13 @@ type prescribedGroup struct {
 }
 
 type prescribedRow struct {
-	Choice string `json:"choice"`
-	Label  string `json:"label"`
-	Value  string `json:"value"`
-	Status string `json:"status"`
-	Firm   bool   `json:"firm"` // settled or by default, and not provisional
-	Mark   mark   `json:"-"`
+	Choice  string `json:"choice"`
+	Label   string `json:"label"`
+	Value   string `json:"value"`
+	Status  string `json:"status"`
+	Firm    bool   `json:"firm"` // settled or by default, and not provisional
+	decided bool   // settled or by default
+	Mark    mark   `json:"-"`
 }
 
 type prescribedCaution struct {
@@ -59,12 +56,6 @@ type prescribedCaution struct {
 	Act   string `json:"act"`
 	Mark  mark   `json:"-"`
 }
-
-//go:embed prescription.html
-var prescriptionSource string
-
-//go:embed prescription.css
-var prescriptionStyle string
 
 // Prescriptions gives the summary of each leg that a device is asked for; none where the ruleset does not
 // apply.
@@ -76,7 +67,7 @@ func Prescriptions(o *reason.Outcome, a *assess.Assessment, v *vocab.Vocabulary)
 			continue
 		}
 		p := &Prescription{Side: b.Key, Ruleset: nameVersion(o.Ruleset), Digest: short(o.Ruleset.Digest), Usual: reason.Cautions(),
-			Open: []string{}, Notes: []string{}, Alerts: []string{}}
+			Open: []string{}, Unspoken: []string{}, Alerts: []string{}}
 		if o.Ruleset.Status != "" && o.Ruleset.Status != "active" {
 			p.Ruleset += ", " + plain(o.Ruleset.Status)
 		}
@@ -88,9 +79,13 @@ func Prescriptions(o *reason.Outcome, a *assess.Assessment, v *vocab.Vocabulary)
 		d.prescribed(p, b)
 		d.warned(p, b)
 		leg := drawnLeg(a, b.Key)
-		p.Shoe = d.shoe(a, b.Key)
-		p.Forces = leg.forceFields(b.result)
-		p.Drawing, p.Assumed = leg.draw(b.result, p.fit())
+		p.Shoe, p.Made = d.recorded(a, b.Key, shoeFields), d.recorded(a, b.Key, madeFields)
+		if p.Shoe == nil {
+			p.Open, p.Unspoken = append(p.Open, noShoe), append(p.Unspoken, noShoe)
+		}
+		p.Forces, p.Assumed = leg.forceFields(b.result), leg.leg.Assumed
+		drawing := leg.drawing(b.Key, b.result)
+		p.Drawing = drawing.SVG(p.fit(drawing))
 		out = append(out, p)
 	}
 	return out
@@ -111,15 +106,24 @@ func (d *drawer) prescribed(p *Prescription, limb bearer) {
 			for _, name := range d.choices(b.result, concern) {
 				c := b.result.Choices[name]
 				r := d.row(b, name, c)
-				x := prescribedRow{Choice: name, Label: r.Label, Value: r.Value, Status: r.Status, Mark: r.Mark, Firm: !c.Provisional && (c.Status == reason.Settled || c.Status == reason.Default)}
+				x := prescribedRow{Choice: name, Label: r.Label, Value: r.Value, Status: r.Status, Mark: r.Mark, decided: c.Status == reason.Settled || c.Status == reason.Default}
+				x.Firm = x.decided && !c.Provisional
+				if len(c.Among) > 0 || name == articulation {
+					x.Value = d.optionWords(name, c, x.Value)
+				}
 				switch {
+				case c.Status == reason.Unanswered && concern == "follow_up": // these rows are always there
+					x.Value, x.Status = "", "no rule speaks of it"
 				case c.Status == reason.Unanswered:
-					p.Open = append(p.Open, r.Label)
+					p.Open, p.Unspoken = append(p.Open, r.Label), append(p.Unspoken, r.Label)
 					continue
 				case c.Status == reason.Default && x.Firm:
 					x.Value += " (by default)"
 				case c.Status == reason.LeftToClinician:
 					x.Value, x.Status = "", "the clinician decides"
+					if c.Provisional {
+						x.Status += ", provisional"
+					}
 				}
 				if !x.Firm {
 					p.Open = append(p.Open, r.Label)
@@ -161,29 +165,4 @@ func (d *drawer) warned(p *Prescription, limb bearer) {
 	if d.o.Applies == "unknown" {
 		p.Alerts = append(p.Alerts, "It is not known whether this ruleset applies to the person: everything here is provisional.")
 	}
-}
-
-// PrescriptionPage writes the summaries as one page that needs nothing else, a sheet of A4 for each leg.
-func PrescriptionPage(w io.Writer, ps []*Prescription, title string) error {
-	t, err := template.New("prescription").Funcs(template.FuncMap{
-		"join": strings.Join, "upper": strings.ToUpper, "svg": func(s string) template.HTML { return template.HTML(s) },
-	}).Parse(prescriptionSource)
-	if err != nil {
-		return err
-	}
-	var b bytes.Buffer
-	if err := t.Execute(&b, map[string]any{"Legs": ps, "Title": title, "Style": template.CSS(prescriptionStyle)}); err != nil {
-		return err
-	}
-	_, err = io.WriteString(w, clean(b.String()))
-	return err
-}
-
-// Drawing gives the drawing of a leg alone; false where there is none of that side.
-func Drawing(ps []*Prescription, side string) (string, bool) {
-	i := slices.IndexFunc(ps, func(p *Prescription) bool { return side == "" || p.Side == side })
-	if i < 0 {
-		return "", false
-	}
-	return ps[i].Drawing, true
 }

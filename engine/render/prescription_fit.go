@@ -1,84 +1,180 @@
 package render
 
-import "unicode/utf8"
+import (
+	"strings"
 
-// setting is one way to set the page: its style's name, and what it makes of text, in millimetres.
-type setting struct {
-	name string
-	line float64 // from line to line
-	char float64 // width of a usual character
-}
-
-// The settings are those of prescription.css; the widths are of its font, measured.
-var settings = []setting{{"wide", 3.9, 1.52}, {"close", 3.67, 1.43}, {"closest", 3.24, 1.33}}
-
-// What the page is made of, in millimetres.
-const (
-	printable    = 279 // height of A4 less its margins
-	pageWidth    = 186
-	columnWidth  = 90
-	fixed        = 69 // heading, lines to fill in and to sign, usual cautions, caption
-	rowPadding   = 0.6
-	sectionSpace = 2.2
-	wantedFigure = 88 // a drawing that can be read
-	leastFigure  = 66
+	"crus/engine/figure"
 )
 
-// fit chooses how closely the page must be set so that it stays on one sheet with a drawing that can be read,
-// and gives the height that is left for the drawing.
-func (p *Prescription) fit() (figure float64) {
-	for _, s := range settings {
-		p.Size = s.name
-		if figure = printable - fixed - p.height(s); figure >= wantedFigure {
-			break
-		}
-	}
-	return max(figure, leastFigure)
+// setting is one way to set the page: the name of its style in prescription.css, that style's size of letters and
+// distance of lines, mm, and the scale of a drawing for which it is good: closer letters are worth a readable
+// drawing, and the closest a drawing at all.
+type setting struct {
+	name       string
+	size, line float64
+	readable   float64
 }
 
-// height estimates what the tables and the cautions take.
+const point = 25.4 / 72 // mm
+
+var settings = []setting{
+	{"wide", 8.6 * point, 8.6 * point * 1.28, 8}, {"close", 8.1 * point, 8.1 * point * 1.28, 8},
+	{"closer", 7.5 * point, 7.5 * point * 1.22, 12}, {"closest", 7 * point, 7 * point * 1.18, 14},
+}
+
+// What prescription.css makes of the page, mm.
+const (
+	pageHeight  = 279 // A4 less its margins
+	pageWidth   = 186
+	columnWidth = 90
+	labelWidth  = 0.52*columnWidth - 1
+	valueWidth  = 0.48*columnWidth - 2.8
+	rowSpace    = 0.7 // padding and line of a row
+	titleSpace  = 1.5 // margin and line of a heading
+	smallPrint  = 6.8 * point
+	writeIn     = 7.5 // a row of lines to fill in
+	writeIns    = 5
+	spare       = 2.5 // rounding, and what the estimate misses
+)
+
+// fit chooses how closely the page is set, so that it stays on one sheet with a drawing that can be read, and
+// gives the scale of the drawing. A sheet that has more to say runs on over another page.
+func (p *Prescription) fit(d figure.Drawing) (scale float64) {
+	widest := d.Fit(pageWidth, pageHeight) // some drawings are wide
+	for _, s := range settings {
+		p.Size = s.name
+		scale = d.Fit(pageWidth, pageHeight-spare-p.height(s))
+		if scale <= max(s.readable, widest) {
+			return scale
+		}
+	}
+	p.Size = settings[1].name
+	return d.Fit(pageWidth, pageHeight/3)
+}
+
+// height estimates what the page takes without its drawing.
 func (p *Prescription) height(s setting) float64 {
-	lines := func(text string, width float64) float64 {
-		return max(1, float64(int(float64(utf8.RuneCountInString(text))*s.char/width+0.999)))
+	const sideWidth = 40 // of the box with the side, and its distance
+	small := setting{size: smallPrint, line: smallPrint * s.line / s.size}
+	head := 13*point*s.line/s.size + s.lines(pageWidth-sideWidth, "", p.heading())
+	for _, a := range p.Alerts {
+		head += s.lines(pageWidth-sideWidth, "! "+a, "")
 	}
-	var columns float64
-	row := func(label, value string) {
-		columns += max(lines(label, 0.5*columnWidth), lines(value, 0.43*columnWidth))*s.line + rowPadding
+	total := max(head, 10) + 1.8 + writeIns*writeIn
+	total += 1 + small.lines(pageWidth, "", p.FigureNote())
+	total += 1 + s.columns(p)
+	total += 0.8 + s.lines(pageWidth, "Shoe.", p.ShoeLine())
+	if made := p.MadeLine(); made != "" {
+		total += 0.8 + s.lines(pageWidth, "Lay-up and test, as recorded.", made)
 	}
-	for _, g := range p.Groups {
-		columns += s.line + sectionSpace
-		for _, r := range g.Rows {
-			value := r.Value
-			if !r.Firm {
-				value += "   " + r.Status
-			}
-			row(r.Label, value)
-		}
-	}
-	for _, fields := range [][]prescribedField{p.Forces, p.Shoe} {
-		if fields != nil {
-			columns += s.line + sectionSpace
-		}
-		for _, f := range fields {
-			row(f.Label, f.Value)
-		}
-	}
-	total := columns/2 + 2*s.line + s.line + sectionSpace // the two columns are never quite even
+	total += titleSpace + s.line
 	for _, c := range p.Cautions {
-		total += lines(c.Level+c.Title+c.Act+"    ", pageWidth)*s.line + 0.4
+		total += s.lines(pageWidth, c.Mark.Sign+" "+c.Level+": "+c.Title+".", c.Act) + 0.4
 	}
-	list := func(items []string, lead int) {
-		n := lead
-		for _, i := range items {
-			n += len(i) + 2
-		}
-		if len(items) > 0 {
-			total += (float64(int(float64(n)*s.char/pageWidth+0.999)))*s.line + 1.2
+	if len(p.Cautions) == 0 {
+		total += s.line + 0.4
+	}
+	if p.Notes != nil {
+		total += s.lines(pageWidth, "", p.NotesLine()) + 0.4
+	}
+	if len(p.Open) > 0 {
+		total += s.lines(pageWidth-3.2, p.OpenLine(), "") + 2.2
+	}
+	return total + 1.2 + small.lines(pageWidth, "", p.SmallPrint())
+}
+
+// columns gives how high two columns of the tables are when they are as even as can be: each heading stays with
+// its first row, and no row is torn.
+func (s setting) columns(p *Prescription) float64 {
+	var parts []float64
+	most := 0.0
+	for _, g := range p.Groups {
+		lead := s.line + titleSpace
+		for _, r := range g.Rows {
+			h := lead + rowSpace + max(s.lines(labelWidth, "", r.Label), s.lines(valueWidth, r.bold(), r.usual()))
+			parts = append(parts, h)
+			most, lead = max(most, h), 0
 		}
 	}
-	list(p.Notes, 34)
-	list(p.Open, 48)
-	list(p.Alerts, 0)
-	list(p.Assumed, 0)
-	return total
+	total := 0.0
+	for _, h := range parts {
+		total += h
+	}
+	for height := max(total/2, most); ; height += 0.5 {
+		column, used := 1, 0.0
+		for _, h := range parts {
+			if used+h > height {
+				column, used = column+1, 0
+			}
+			used += h
+		}
+		if column <= 2 {
+			return height
+		}
+	}
+}
+
+// bold is what is set bold of a row: what is firm.
+func (r prescribedRow) bold() string {
+	if r.Firm {
+		return r.Value
+	}
+	return ""
+}
+
+func (r prescribedRow) usual() string {
+	if r.Firm {
+		return ""
+	}
+	return r.Value + " " + r.Mark.Sign + " " + r.Status
+}
+
+// lines gives the height of a text that begins bold and goes on as usual, broken between words.
+func (s setting) lines(width float64, bold, usual string) float64 {
+	n, used := 1, 0.0
+	set := func(text string, bold bool) {
+		for _, word := range strings.Fields(text) {
+			w := 0.0
+			for _, r := range word {
+				w += letter(r, bold) * s.size
+			}
+			if used > 0 && used+w > width {
+				n, used = n+1, 0
+			}
+			for ; w > width; w -= width { // a word longer than a line is broken inside
+				n++
+			}
+			used += w + letter(' ', bold)*s.size
+		}
+	}
+	set(bold, true)
+	set(usual, false)
+	return float64(n) * s.line
+}
+
+// widths are those of the letters of Helvetica, to which those of the page's face are equal, in thousandths of their
+// size: Adobe's font metrics of Helvetica and Helvetica-Bold, from memory; a test holds the page against them.
+var widths = [2][]struct {
+	width   float64
+	letters string
+}{{
+	{222, "'ijl|’"}, {278, " !,./:;I[]\\ft·"}, {340, "()-r`{}\"“”"}, {400, "*°"}, {500, "ckscvxyzJ"}, {556, "0123456789#$_?abdeghnopquL–"}, {584, "+<=>~−±"},
+	{611, "FTZ"}, {667, "ABEKPSVXY&"}, {722, "CDHNRUw"}, {778, "GOQ"}, {833, "Mm"}, {889, "%"}, {944, "W"}, {1015, "@"},
+}, {
+	{278, " ,./I\\ijl|'’"}, {333, "!()-:;[]ft`·"}, {400, "r*°{}"}, {500, "z\"“”"}, {556, "0123456789#$_aceksvxyJ–"}, {584, "+<=>~−±"},
+	{611, "bdghnopquFLTZ?"}, {667, "EPSVXY"}, {722, "ABCDHKNRU&"}, {778, "GOQw"}, {833, "M"}, {889, "m%"}, {944, "W"}, {1000, "@"},
+}}
+
+// letter is how wide a letter is, as a share of its size; a sign of another face is as wide as it is high.
+func letter(r rune, bold bool) float64 {
+	i := 0
+	if bold {
+		i = 1
+	}
+	for _, g := range widths[i] {
+		if strings.ContainsRune(g.letters, r) {
+			return g.width / 1000
+		}
+	}
+	return 1.1
 }

@@ -14,20 +14,23 @@ import (
 
 // The drawing takes its numbers from measures and choices of the lower_limb vocabulary and from quantities of
 // these names, whichever ruleset computes them. What a ruleset lacks is not drawn.
-var drawnForces = []struct{ quantity, at, says string }{
+var drawnForces = []drawnForce{
 	{"force_at_calf", figure.Calf, "on the calf, forward"},
 	{"force_at_shin", figure.Shin, "on the shin, back"},
 	{"force_at_instep", figure.Instep, "on the instep, back and down"},
-	{"force_at_heel", figure.Heel, "on the heel, forward and down"},
+	{"force_at_heel", figure.Heel, "on the heel, forward and up"},
 	{"force_under_forefoot", figure.Forefoot, "under the forefoot, up"},
-	{"force_at_ankle_lateral", "", "on the ankle from the lateral side"},
-	{"force_at_ankle_medial", "", "on the ankle from the medial side"},
-	{"force_at_shank_frontal", "", "on the shank, against the ankle's"},
-	{"force_at_foot_frontal", "", "on the foot, against the ankle's"},
 }
 
-// paperWidth is what the drawing may take of the page, mm; how high it may be hangs on what else there is.
-const paperWidth = 186
+var drawnForcesBehind = []drawnForce{
+	{"force_at_ankle_lateral", figure.AnkleLateral, "on the ankle from the lateral side"},
+	{"force_at_ankle_medial", figure.AnkleMedial, "on the ankle from the medial side"},
+	{"force_at_shank_frontal", figure.Shank, "on the shank, against the ankle's"},
+	{"force_at_foot_frontal", figure.Foot, "on the foot, against the ankle's"},
+}
+
+// drawnForce is a quantity that is drawn as a force at a place.
+type drawnForce struct{ quantity, at, says string }
 
 // drawn is a leg as the drawing sees it.
 type drawn struct {
@@ -59,52 +62,89 @@ func drawnLeg(a *assess.Assessment, side string) drawn {
 	return drawn{leg.Complete(at(a.Person, "height")), measured}
 }
 
-// draw draws the leg on its casting block and in its shoe, as far as these are settled, and says what was not
-// recorded of it.
-func (x drawn) draw(r *reason.Result, height float64) (svg string, assumed []string) {
+// drawing draws the leg on its casting block and in its shoe, as far as these are settled, and from behind where
+// forces are worked out there.
+func (x drawn) drawing(side string, r *reason.Result) figure.Drawing {
+	d := figure.Drawing{Leg: x.leg}
 	angle, angled := picked(r, "cast_ankle_angle")
-	var views []figure.View
 	if block, ok := picked(r, "cast_block_height"); ok && angled {
-		views = append(views, figure.View{Title: "In the cast", Angle: angle, Under: []figure.Layer{{Name: "block", Height: block}}, Block: true})
+		d.Side = append(d.Side, figure.View{Title: "In the cast", Note: notFirm(r, "cast_ankle_angle", "cast_block_height"), Angle: angle, Under: []figure.Layer{{Name: "block", Height: block}}, Block: true})
 	}
-	if angled {
-		views = append(views, x.inShoe(r, angle))
-	} else {
-		views = append(views, figure.View{Title: "The ankle's angle is not settled: drawn at a right angle", Device: x.device(r), Forces: x.forces(r)})
+	shoe := x.inShoe(r, angle)
+	if !angled {
+		shoe = figure.View{Title: "In the device", Note: "angle not settled: drawn square", Square: true, Device: x.device(r), Forces: x.forces(r)}
 	}
-	scale := figure.Scale(x.leg, len(views), 0, paperWidth, height)
-	return figure.Side(x.leg, scale, views...), x.leg.Assumed
+	d.Side = append(d.Side, shoe)
+	if forces := forcesOf(r, drawnForcesBehind); slices.ContainsFunc(forces, func(f figure.Force) bool {
+		return f.Newtons > 0 && (f.At == figure.AnkleLateral || f.At == figure.AnkleMedial)
+	}) {
+		d.Behind = &figure.Behind{Title: "From behind, " + side, Right: side == "right", Under: shoe.Under, Contact: x.measured("shank_contact_height"), Forces: forces}
+	}
+	return d
 }
 
 func (x drawn) inShoe(r *reason.Result, angle float64) figure.View {
 	v := figure.View{Title: "In shoe and device", Angle: angle, Device: x.device(r), Forces: x.forces(r)}
 	heel, ball := x.measured("shoe_heel_height"), x.measured("shoe_forefoot_height")
+	var notes []string
 	if heel > 0 {
 		v.Under = append(v.Under, figure.Layer{Name: "shoe", Height: max(heel-ball, 0)})
 	} else {
-		v.Title += " (heel of the shoe not recorded)"
+		v.Unsupported = true
+		notes = append(notes, "heel of the shoe not recorded")
 	}
 	if raise, ok := picked(r, "heel_raise"); ok {
 		v.Under = append(v.Under, figure.Layer{Name: "raise", Height: raise})
+	} else if r.Choices["heel_raise"] != nil {
+		notes = append(notes, "without a raise: not decided")
 	}
 	if lean, ok := picked(r, "shank_to_vertical_target"); ok {
 		v.Lean = &lean
 	}
+	if soft := notFirm(r, "cast_ankle_angle", "heel_raise", "shank_to_vertical_target", "shell_side", "proximal_height", "strut_place", "foot_plate_length", "foot_shell"); soft != "" {
+		notes = append(notes, soft)
+	}
+	v.Note = strings.Join(notes, "; ")
 	return v
 }
 
-// picked gives a settled number, in degrees or millimetres.
-func picked(r *reason.Result, choice string) (float64, bool) {
-	c := r.Choices[choice]
-	if c == nil {
-		return 0, false
+// notFirm says which of the choices that are drawn are provisional.
+func notFirm(r *reason.Result, choices ...string) string {
+	var soft []string
+	for _, name := range choices {
+		if c := decided(r, name); c != nil && c.Provisional {
+			soft = append(soft, plain(name))
+		}
 	}
-	x, ok := c.Value.(float64)
-	return x, ok
+	switch {
+	case len(soft) > 2:
+		return "provisional in part"
+	case len(soft) > 0:
+		return "provisional: " + strings.Join(soft, ", ")
+	}
+	return ""
+}
+
+// decided gives a choice that is settled or made by default.
+func decided(r *reason.Result, choice string) *reason.Choice {
+	c := r.Choices[choice]
+	if c == nil || c.Status != reason.Settled && c.Status != reason.Default {
+		return nil
+	}
+	return c
+}
+
+// picked gives a decided number, in degrees or millimetres.
+func picked(r *reason.Result, choice string) (float64, bool) {
+	if c := decided(r, choice); c != nil {
+		x, ok := c.Value.(float64)
+		return x, ok
+	}
+	return 0, false
 }
 
 func pickedWord(r *reason.Result, choice string) string {
-	if c := r.Choices[choice]; c != nil {
+	if c := decided(r, choice); c != nil {
 		w, _ := c.Value.(string)
 		return w
 	}
@@ -113,7 +153,7 @@ func pickedWord(r *reason.Result, choice string) string {
 
 func (x drawn) device(r *reason.Result) *figure.Device {
 	l := x.leg
-	d := &figure.Device{Shell: pickedWord(r, "shell_side")}
+	d := &figure.Device{Shell: pickedWord(r, "shell_side"), Contact: x.measured("shank_contact_height")}
 	switch pickedWord(r, "strut_place") {
 	case "posterior":
 		d.Strut = figure.Posterior
@@ -172,10 +212,29 @@ func quantityNamed(r *reason.Result, name string) *reason.Measured {
 	return nil
 }
 
+// forces gives the forces that are seen from the side. Where the shin is pressed and the calf is not, the force
+// under the forefoot is the floor's on the foot plate: package biomech, Crouch.
 func (x drawn) forces(r *reason.Result) []figure.Force {
+	out := forcesOf(r, drawnForces)
+	if onFloor(r) {
+		for i := range out {
+			if out[i].At == figure.Forefoot {
+				out[i].At = figure.Floor
+			}
+		}
+	}
+	return out
+}
+
+func onFloor(r *reason.Result) bool {
+	calf, shin := quantityNamed(r, "force_at_calf"), quantityNamed(r, "force_at_shin")
+	return shin != nil && shin.Value > 0 && (calf == nil || calf.Value <= 0)
+}
+
+func forcesOf(r *reason.Result, from []drawnForce) []figure.Force {
 	var out []figure.Force
-	for _, f := range drawnForces {
-		if m := quantityNamed(r, f.quantity); m != nil && f.at != "" && m.Unit == "N" {
+	for _, f := range from {
+		if m := quantityNamed(r, f.quantity); m != nil && m.Unit == "N" {
 			force := figure.Force{At: f.at, Newtons: m.Value}
 			if m.PlusMinus != nil {
 				force.PlusMinus = *m.PlusMinus
@@ -186,26 +245,44 @@ func (x drawn) forces(r *reason.Result) []figure.Force {
 	return out
 }
 
+// forceFields lists the forces in words; one whose error is not known, to whole newtons.
 func (x drawn) forceFields(r *reason.Result) []prescribedField {
 	var out []prescribedField
-	for _, f := range drawnForces {
-		if m := quantityNamed(r, f.quantity); m != nil && m.Value > 0 {
-			out = append(out, prescribedField{f.says, uncertain(m.Value, m.Unit, m.PlusMinus)})
+	for _, f := range slices.Concat(drawnForces, drawnForcesBehind) {
+		m := quantityNamed(r, f.quantity)
+		if m == nil || m.Value <= 0 || m.Unit != "N" {
+			continue
 		}
+		says, value := f.says, m.Value
+		if f.at == figure.Forefoot && onFloor(r) {
+			says = "of the floor under the ball of the foot plate, up"
+		}
+		if m.PlusMinus == nil {
+			value = math.Round(value)
+		}
+		out = append(out, prescribedField{says, uncertain(value, m.Unit, m.PlusMinus)})
 	}
 	return out
 }
 
-// shoe lists what is recorded of the shoe: a device is prescribed for one shoe.
-func (d *drawer) shoe(a *assess.Assessment, side string) []prescribedField {
+// recorded lists what is recorded of some measures of a leg.
+func (d *drawer) recorded(a *assess.Assessment, side string, measures []string) []prescribedField {
 	var out []prescribedField
 	entries := a.Limb(assess.Side(side))
 	for _, m := range d.v.Measures {
-		if e := entries[m.Name]; m.Taken == "shoe" && e != nil && e.Value != nil && slices.Contains(shoeFields, m.Name) {
-			out = append(out, prescribedField{m.Label, fmt.Sprint(reason.Value{V: e.Value})})
+		if e := entries[m.Name]; e != nil && e.Value != nil && slices.Contains(measures, m.Name) {
+			out = append(out, prescribedField{m.Label, plain(fmt.Sprint(reason.Value{V: e.Value}))})
 		}
 	}
 	return out
 }
 
-var shoeFields = []string{"shoe_will_be_worn", "shoe_heel_height", "shoe_forefoot_height", "shoe_inside_length", "shoe_opening", "shoe_depth", "shoe_insole_thickness"}
+// shoeFields are recorded of the shoe: a device is prescribed for one shoe. madeFields are those of the parts and
+// of the test, without which a stiffness says little.
+var (
+	shoeFields = []string{"shoe_will_be_worn", "shoe_heel_height", "shoe_forefoot_height", "shoe_inside_length", "shoe_opening", "shoe_depth", "shoe_insole_thickness"}
+	madeFields = []string{"device_thickness_under_ball", "strut_thickness", "strut_layers", "strut_modulus", "bench_stiffness", "bench_method"}
+)
+
+// noShoe stands where nothing is recorded of the shoe.
+const noShoe = "The shoe that it is made for"

@@ -142,7 +142,7 @@ func (q *question) explore(side string) answers {
 		case a != nil:
 			out.agreed = a
 		case !out.provisional:
-			out.provisional, out.matter = true, q.vars
+			out.provisional, out.matter = true, q.live()
 		}
 	}
 	if out.agreed != nil && q.asks() { // it is not so yet: only once that is recorded
@@ -188,6 +188,18 @@ func (q *question) alike(ts []*table) {
 		q.classes = append(q.classes, reps)
 		q.member = append(q.member, class)
 	}
+}
+
+// live lists the variables that make any difference to what is undecided. Where there were too many
+// completions to tell, all of them do.
+func (q *question) live() []int {
+	var out []int
+	for i, v := range q.vars {
+		if q.classes == nil || len(q.classes[i]) > 1 || q.sampled[v] {
+			out = append(out, v)
+		}
+	}
+	return out
 }
 
 // equal reports whether two cells of a variable give the same entries in every table.
@@ -275,7 +287,7 @@ func (q *question) some(out *answers, total *big.Int) (tried int) {
 				p.when = append(p.when, bracket{x, []int{cell[x]}, q.sampled[x]})
 			}
 			out.could = append(out.could, p)
-			out.provisional, out.matter = true, q.vars
+			out.provisional, out.matter = true, q.live()
 		}
 		carry := 0
 		for i := len(at) - 1; i >= 0; i-- {

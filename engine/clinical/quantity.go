@@ -76,13 +76,25 @@ func (q Quantity) String() string { return q.shown(6) }
 // two digits of a small number.
 func (q Quantity) Short() string { return q.shown(2) }
 
+// Brief is q as a number that was worked out is read: three digits, and the whole part always whole.
+func (q Quantity) Brief() string {
+	v, ok := q.In(q.Unit())
+	switch v = math.Abs(v); {
+	case !ok || v < 10:
+		return q.shown(2)
+	case v < 100:
+		return q.shown(1)
+	}
+	return q.shown(0)
+}
+
 func (q Quantity) shown(places int) string {
 	u := q.Unit()
 	v, ok := q.In(u)
 	if !ok {
 		return ""
 	}
-	for places < u.places && math.Abs(v)*powers[places] < 10 {
+	for places < u.places && math.Abs(v)*powers[places] < 10 { // a small number needs more
 		places++
 	}
 	text := strconv.FormatFloat(keep(v, places), 'f', -1, 64)

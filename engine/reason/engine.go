@@ -17,6 +17,7 @@ import (
 	"slices"
 	"strings"
 
+	"crus/engine/clinical"
 	"crus/engine/ruleset"
 	"crus/engine/source"
 	"crus/engine/vocab"
@@ -299,6 +300,9 @@ func (f *frame) fill(part *ruleset.Part, t source.Text) string {
 // word gives the value in a slot for people. What is recorded is written once for all texts.
 func (f *frame) word(slot int) string {
 	if f.layout.slots[slot].measure == nil { // a fact, which may not be worked out yet
+		if q, ok := f.values[slot].(clinical.Quantity); ok {
+			return q.Brief()
+		}
 		return Value{f.values[slot]}.String()
 	}
 	if f.words == nil {

@@ -193,7 +193,7 @@ func join(words []string, last string) string {
 func number(x float64, code string) string {
 	if u, ok := clinical.UnitByCode(code); ok {
 		if q, err := clinical.NewQuantity(x, u); err == nil {
-			return q.Short()
+			return q.Brief()
 		}
 	}
 	return strings.TrimSpace(strings.Replace(fmt.Sprint(x), "-", "−", 1) + " " + code)

@@ -13,10 +13,11 @@ func (a *app) cite() *cobra.Command {
 	var asJSON, formulas bool
 	c := &cobra.Command{
 		Use:   "cite [RULESET ...]",
-		Short: "Show what every rule rests on: sources read, second hand, from memory",
-		Long: `Lists every rule and caution with its basis, its sources and how firmly it stands:
-on what was read, on what another work reports, on memory, or on common practice.
-With no RULESET, all that come with the program are listed, and the formulas.
+		Short: "Show what every rule rests on",
+		Long: `Lists every rule and caution with its basis, its sources and how firmly it
+stands: on what was read, on what another work reports, on memory, or on common
+practice. With no RULESET, all that come with the program are listed, and the
+formulas that conditions can call.
 
 Written as Markdown. docs/evidence.md of this program is made by it.`,
 		Example: "  crus cite stroke_afo\n  crus cite > evidence.md\n  crus cite my_ruleset --json",

@@ -209,6 +209,35 @@ func TestDoesNotApply(t *testing.T) {
 	}
 }
 
+// Whether the ruleset applies can be expected of the person, and where it does not, nothing else can.
+func TestExpectedScope(t *testing.T) {
+	for _, c := range []struct {
+		name, age, expect string
+		got               string // of the first failure; "" where it passes
+	}{
+		{"it applies", "age = 40", `applies = "yes"`, ""},
+		{"it applies, and more", "age = 40", "applies = \"yes\"\n choices = { interval = \"unanswered\" }", ""},
+		{"it does not", "age = 4", `applies = "no"`, ""},
+		{"it does not, and more is expected", "age = 4", "applies = \"no\"\n choices = { interval = \"unanswered\" }", "applies: no"},
+		{"it is not known", "", `applies = "unknown"`, ""},
+		{"it applies after all", "age = 40", `applies = "no"`, "applies: yes"},
+		{"it does not after all", "age = 4", `applies = "yes"`, "applies: no"},
+	} {
+		text := "case \"c\" {\n given {\n device_for = [\"left\"]\n person {\n" + c.age + "\n}\n}\n expect \"person\" {\n" + c.expect + "\n}\n}\n"
+		report, diags := Run(engine(t, text), today)
+		if report == nil {
+			t.Fatal(diags.Text())
+		}
+		got := ""
+		if fs := report.Cases[0].Failures; len(fs) > 0 {
+			got = fs[0].Got
+		}
+		if got != c.got || (report.Passed == 1) != (c.got == "") {
+			t.Errorf("%s: got %q, want %q", c.name, got, c.got)
+		}
+	}
+}
+
 func TestWhatCannotBeExpected(t *testing.T) {
 	for _, c := range []struct{ name, expect, says string }{
 		{"no such option", `choices = { shell = "dorsal" }`, `shell has no option "dorsal".`},

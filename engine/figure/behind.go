@@ -22,12 +22,13 @@ func (s *sheet) behind(leg Leg, v Behind) {
 	s.smooth("skin", []point{{0, 0}, {lateral * 0.19 * foot, 0}, {lateral * 0.205 * foot, 0.03 * foot}, {lateral * 0.15 * foot, 0.08 * foot}, {0, 0.12 * foot}})
 	z := 0.0
 	for i, l := range v.Under {
-		if !(l.Height > 0) {
+		h := l.drawn()
+		if h == 0 {
 			continue
 		}
-		low, high := rise*z/heightOf(v.Under), rise*(z+l.Height)/heightOf(v.Under)
+		low, high := rise*z/heightOf(v.Under), rise*(z+h)/heightOf(v.Under)
 		s.area(map[bool]string{true: "under", false: "raise"}[i == 0], point{-0.13 * foot, low}, point{-0.13 * foot, high}, point{0.13 * foot, high}, point{0.13 * foot, low})
-		z += l.Height
+		z += h
 	}
 	contour := leg.contourBehind(rise, lateral)
 	s.smooth("skin", contour)

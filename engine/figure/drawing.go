@@ -145,9 +145,6 @@ func (d Drawing) Fit(width, height float64) float64 {
 	return smallest
 }
 
-// Height is what the pictures take on paper at a scale, mm.
-func (d Drawing) Height(scale float64) float64 { return d.layout(usual(scale)).height }
-
 const style = `.leg{font-family:"Liberation Sans",Arial,sans-serif;color:#1c1c1c}
 .leg .skin{fill:#f3ece4;stroke:#6b5f55;stroke-width:.3}.leg .ground{stroke:#1c1c1c;stroke-width:.5}
 .leg .under{fill:#d9d9d9;stroke:#444;stroke-width:.25}.leg .raise{fill:#fff;stroke:#444;stroke-width:.25;stroke-dasharray:.8 .5}

@@ -31,7 +31,7 @@ type Force struct {
 
 func (f Force) words() string {
 	w := whole(f.Newtons) + " N"
-	if f.PlusMinus > 0 {
+	if f.PlusMinus > 0 && !math.IsInf(f.PlusMinus, 1) {
 		w += " ± " + whole(f.PlusMinus)
 	}
 	if f.At == Floor {
@@ -85,10 +85,10 @@ func (s *sheet) sideForces(st stance, v View, contour []point) {
 			tip, toward = st.skin(height, true), forward.times(-1)
 		case Instep:
 			toward = sum(n[Calf], n[Forefoot]).times(-1)
-			tip = hit(contour, st.ankle(), toward.times(-1))
+			tip = onto(contour, st.ankle(), toward.times(-1))
 		case Heel:
 			toward = sum(n[Shin], n[Floor])
-			tip = hit(contour, st.ankle(), toward.times(-1))
+			tip = onto(contour, st.ankle(), toward.times(-1))
 		case Forefoot, Floor:
 			tip, toward = st.foot(point{st.ball(), 0}), up
 		default:

@@ -65,7 +65,7 @@ func (s *sheet) label(class string, size float64, to point, words string, direct
 	at0 := wordsBox(class, size, point{}, words)
 	for off := near; off < far; off += step {
 		for _, deg := range directions {
-			sin, cos := math.Sincos(deg * math.Pi / 180)
+			sin, cos := sincos(deg)
 			middle := point{to.x + cos*off + round1(cos)*at0.x1, to.z - sin*off - round1(sin)*at0.z1}
 			b := wordsBox(class, size, middle, words)
 			lead := stroke{to, b.nearest(to)}

@@ -107,8 +107,13 @@ func (p point) plus(q point) point { return point{p.x + q.x, p.z + q.z} }
 
 // turned rotates a point forward (clockwise as drawn) about the origin.
 func (p point) turned(deg float64) point {
-	s, c := math.Sincos(deg * math.Pi / 180)
+	s, c := sincos(deg)
 	return point{p.x*c + p.z*s, p.z*c - p.x*s}
+}
+
+// sincos is that of an angle in degrees, however large.
+func sincos(deg float64) (sin, cos float64) {
+	return math.Sincos(math.Mod(deg, 360) * math.Pi / 180)
 }
 
 // stance places a leg in a pose in the room.

@@ -49,9 +49,21 @@ func (s stance) outline() []point {
 	out = append(out, s.foot(point{0.45 * s.ball(), 0.95 * s.AnkleHeight}), s.foot(point{s.ball(), thick}),
 		point{0.8 * toes, 0.8 * thick}, point{toes, 0.35 * thick}, tip, tip, ball, ball)
 	heel := -s.AnkleToHeelBack
-	out = append(out, s.foot(point{0.6 * s.ball(), 0}), s.foot(point{0.2 * s.ball(), 0}), s.foot(point{0.45 * heel, 0}), s.foot(point{0.8 * heel, 0.01 * s.FootLength}),
+	out = append(out, s.foot(point{0.6 * s.ball(), 0}), s.foot(point{0.2 * s.ball(), 0}), s.foot(point{0.45 * heel, 0}), s.foot(point{0.45 * heel, 0}), s.foot(point{0.8 * heel, 0.015 * s.FootLength}),
 		s.foot(point{0.97 * heel, 0.07 * s.FootLength}), s.foot(point{heel, 0.15 * s.FootLength}), s.foot(point{0.86 * heel, 0.30 * s.FootLength}))
 	return append(out, s.edge(0.15*knee, knee, false)...)
+}
+
+// onto is where a force through a place inside of a contour, from a direction, meets the skin. One that would come
+// down through the open knee is turned to the front until it meets any.
+func onto(contour []point, through, from point) point {
+	for range 12 {
+		if p := hit(contour, through, from); p != through {
+			return p
+		}
+		from = from.turned(15)
+	}
+	return contour[len(contour)/2]
 }
 
 // hit is where a ray from a place inside of a contour leaves it for good; the place itself if it does not.

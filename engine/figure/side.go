@@ -39,10 +39,18 @@ type View struct {
 	Forces      []Force
 }
 
+// drawn is the layer's height; nothing where it has none.
+func (l Layer) drawn() float64 {
+	if math.IsNaN(l.Height) {
+		return 0
+	}
+	return min(max(l.Height, 0), most)
+}
+
 // heightOf is the rise of what stands under a heel.
 func heightOf(under []Layer) (h float64) {
 	for _, l := range under {
-		h += max(l.Height, 0)
+		h += l.drawn()
 	}
 	return h
 }
@@ -77,10 +85,11 @@ func (s *sheet) under(st stance, v View) (write func()) {
 	z, x := 0.0, s.at(point{min(heel.x, -st.HeelToBall), 0}).x-3
 	var writes []func()
 	for i, l := range v.Under {
-		if !(l.Height > 0) {
+		h := l.drawn()
+		if h == 0 {
 			continue
 		}
-		low, high := z/rise, min((z+l.Height)/rise, 1)
+		low, high := z/rise, min((z+h)/rise, 1)
 		s.area(map[bool]string{true: "under", false: "raise"}[i == 0],
 			point{heel.x, heel.z * low}, point{heel.x, heel.z * high}, point{front.x, front.z * high}, point{front.x, front.z * low})
 		a, b := s.at(point{0, heel.z * low}).z, s.at(point{0, heel.z * high}).z
@@ -90,7 +99,7 @@ func (s *sheet) under(st stance, v View) (write func()) {
 		writes = append(writes, func() {
 			s.label("small", smallSize, point{x - 1, (a + b) / 2}, l.Name+" "+whole(l.Height)+" mm", 180, 165, 150, 135, 195, 210)
 		})
-		z += l.Height
+		z += h
 	}
 	return func() {
 		for _, w := range writes {

@@ -75,11 +75,15 @@ func (s *sheet) lineOnPaper(class string, closed bool, q ...point) {
 	s.tag("path", `class="`+class+`" d="`+d.String()+`"`)
 }
 
-// spline is a curve through places (Catmull and Rom's), as the four points of each of its Bézier pieces.
+// spline is a curve through places (Catmull and Rom's), as the four points of each of its Bézier pieces. It has a
+// corner at a place that is named twice.
 func spline(ps []point) [][4]point {
 	var out [][4]point
 	for i := 0; i+1 < len(ps); i++ {
 		a, b, c, e := ps[max(i-1, 0)], ps[i], ps[i+1], ps[min(i+2, len(ps)-1)]
+		if b == c {
+			continue
+		}
 		out = append(out, [4]point{b, {b.x + (c.x-a.x)/6, b.z + (c.z-a.z)/6}, {c.x - (e.x-b.x)/6, c.z - (e.z-b.z)/6}, c})
 	}
 	return out
@@ -136,7 +140,7 @@ func (s *sheet) arrow(tip, toward point, f Force) (tail, away point) {
 func (s *sheet) arc(class string, about point, radius, from, to float64) {
 	c := s.at(about)
 	place := func(deg float64) point {
-		sin, cos := math.Sincos(deg * math.Pi / 180)
+		sin, cos := sincos(deg)
 		return point{c.x + radius*sin, c.z - radius*cos}
 	}
 	a, b := place(from), place(to)

@@ -60,6 +60,7 @@ rule "cast_the_hindfoot_straight" {
 
 rule "cast_the_hindfoot_as_far_as_it_goes" {
   when     = "limb.hindfoot_corrects_standing == 'partly'"
+  unless   = "finding.forefoot_drives_the_varus"
   because  = "On standing the heel comes part of the way, and the cast goes as far as the heel does."
   strength = "conditional"
   basis    = "common_practice"
@@ -68,6 +69,16 @@ rule "cast_the_hindfoot_as_far_as_it_goes" {
     at_most = "partly_corrected"
     favour  = "partly_corrected"
   }
+}
+
+rule "cast_straight_what_the_forefoot_tips" {
+  when     = "limb.hindfoot_corrects_standing == 'partly' && finding.forefoot_drives_the_varus"
+  because  = "With the whole foot on the floor the heel comes only part of the way, with the first ray hanging free of the block it comes straight. The device lets that ray down, so the heel is cast in line. The test is published, what follows for the cast is common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+  cites    = ["block_test"]
+
+  advise "hindfoot_in_cast" { favour = "corrected" }
 }
 
 rule "take_a_stiff_hindfoot_as_it_is" {
@@ -92,7 +103,7 @@ rule "no_post_under_a_straight_heel" {
 }
 
 rule "post_the_varus_that_the_forefoot_drives" {
-  when     = "finding.varus_in_stance && limb.block_test == 'corrects'"
+  when     = "finding.forefoot_drives_the_varus"
   because  = "With the first ray hanging free of the block the heel comes straight, so the forefoot drives the varus: the lateral side is raised and the first ray let down. The test is published; the wedge is common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
@@ -206,9 +217,18 @@ rule "raise_under_a_shallow_shoe" {
   advise "heel_raise_place" { favour = "under_sole" }
 }
 
+rule "high_raise_under_the_sole" {
+  when     = "quantity.heel_short_by > mm(10)"
+  because  = "A raise of ${quantity.heel_raise_wanted} inside would lift the heel out of the counter of any shoe, so it goes under the sole; as much as the shoe holds can still go inside. Common practice; the limit of 10 mm is a starting value without a source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "heel_raise_place" { favour = "under_sole" }
+}
+
 rule "raise_inside_a_deep_shoe" {
-  when     = "quantity.heel_short_by > mm(0) && limb.shoe_depth == 'extra'"
-  because  = "A deep shoe takes the raise in the foot shell, where the foot can't slide off it. Common practice, no source."
+  when     = "quantity.heel_short_by > mm(0) && quantity.heel_short_by <= mm(10) && limb.shoe_depth == 'extra'"
+  because  = "A deep shoe takes a raise of ${quantity.heel_raise_wanted} in the foot shell, where the foot can't slide off it. Common practice; the limit of 10 mm is a starting value without a source."
   strength = "conditional"
   basis    = "common_practice"
 

@@ -86,10 +86,10 @@ case "equinus of 12 deg: cast there on its block, and the heel built up" {
     }
   }
   expect "right" {
-    choices    = { cast_ankle_angle = "-12 deg (not provisional)", cast_block_height = "36 mm (not provisional)", heel_raise = "56 mm (not provisional)", heel_raise_place = "left_to_clinician" }
+    choices    = { cast_ankle_angle = "-12 deg (not provisional)", cast_block_height = "36 mm (not provisional)", heel_raise = "56 mm (not provisional)", heel_raise_place = "under_sole" }
     findings   = { short_of_plantigrade = true, ankle_is_held = true }
     quantities = { block_for_the_ankle = "35.345 mm +- 0.001", heel_raise_wanted = "56.424 mm +- 0.001", sole_pitch = "23 deg +- 0.001", device_shank_to_vertical = "11 deg +- 0.001" }
-    fires      = ["cast_where_the_ankle_stops", "build_up_the_heel"]
+    fires      = ["cast_where_the_ankle_stops", "build_up_the_heel", "high_raise_under_the_sole"]
     silent     = ["cast_at_a_right_angle", "leave_the_heel", "raise_under_a_shallow_shoe", "raise_inside_a_deep_shoe", "only_the_bent_knee_gets_there", "wrap_a_midfoot_that_breaks"]
     cautions   = ["high_heel_raise", "standing_is_not_walking"]
   }
@@ -277,10 +277,10 @@ case "a raise of a little more and a little less than 20 mm; devices on both leg
     }
   }
   expect "left" {
-    choices    = { heel_raise = "21 mm", heel_raise_place = "in_foot_shell", heel_raise_opposite = "left_to_clinician", heel_raise_opposite_place = "left_to_clinician" }
+    choices    = { heel_raise = "21 mm", heel_raise_place = "under_sole", heel_raise_opposite = "left_to_clinician", heel_raise_opposite_place = "left_to_clinician" }
     quantities = { heel_raise_wanted = "21.346 mm +- 0.001" }
-    fires      = ["raise_inside_a_deep_shoe"]
-    silent     = ["raise_the_other_side", "leave_the_other_side", "opposite_raise_by_blocks", "raise_under_a_shallow_shoe"]
+    fires      = ["high_raise_under_the_sole"]
+    silent     = ["raise_the_other_side", "leave_the_other_side", "opposite_raise_by_blocks", "raise_under_a_shallow_shoe", "raise_inside_a_deep_shoe"]
     cautions   = ["high_heel_raise"]
   }
   expect "right" {

@@ -99,6 +99,12 @@ finding "valgus_in_stance" {
   because = "The heel turns out under load."
 }
 
+finding "forefoot_drives_the_varus" {
+  holds   = "finding.varus_in_stance && limb.block_test == 'corrects'"
+  because = "With the first ray hanging free of the block the heel comes straight."
+  cites   = ["block_test"]
+}
+
 finding "hindfoot_comes_straight" {
   holds   = "limb.hindfoot_corrects_standing in ['fully', 'partly']"
   because = "It can be brought towards the line where it counts: standing on it. Common practice, no source."

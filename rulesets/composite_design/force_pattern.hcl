@@ -83,6 +83,26 @@ rule "hold_the_valgus" {
   advise "ankle_strap" { favour = "pull_from_medial" }
 }
 
+rule "wall_for_a_varus_that_does_not_feel" {
+  when     = "finding.varus_in_stance && finding.hindfoot_comes_straight && finding.limb_safety.insensate"
+  because  = "Sensation is ${limb.protective_sensation}, and a strap that pulls over skin that can't feel is an edge: the force on the outer side is spread over a high lateral wall. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "ankle_strap" { never = ["pull_from_lateral", "pull_from_medial"] }
+  advise "foot_shell" { favour = "high_lateral" }
+}
+
+rule "wall_for_a_valgus_that_does_not_feel" {
+  when     = "finding.valgus_in_stance && finding.hindfoot_comes_straight && finding.limb_safety.insensate"
+  because  = "Sensation is ${limb.protective_sensation}, and a strap that pulls over skin that can't feel is an edge: the force on the inner side is spread over a high medial wall. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "ankle_strap" { never = ["pull_from_lateral", "pull_from_medial"] }
+  advise "foot_shell" { favour = "high_medial" }
+}
+
 rule "no_force_on_a_heel_in_line" {
   when     = "limb.gait_midstance_hindfoot == 'neutral'"
   because  = "The heel stays in line under load: nothing is held from the side."

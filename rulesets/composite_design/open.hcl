@@ -36,7 +36,7 @@ clinician_decides "shank_to_vertical_target" {
 }
 
 clinician_decides "heel_raise_place" {
-  because  = "No published comparison of the places was found; a shallow and a deep shoe settle it by practice."
+  because  = "No published comparison of the places was found; a shallow and a deep shoe and a high raise settle it by practice."
   consider = ["Height wanted: ${quantity.heel_raise_wanted}; depth of the shoe: ${limb.shoe_depth}", "A raise in the foot shell can't be changed; one inside or under the shoe can be tuned", "Whether all shoes get it"]
 }
 
@@ -125,7 +125,7 @@ clinician_decides "foot_shell" {
 }
 
 clinician_decides "ankle_strap" {
-  because  = "The foot is not pulled down, and the heel is not held from the side by rule."
+  because  = "The foot is not pulled down, and no rule holds the heel with a strap from the side."
   consider = ["Whether the heel lifts in the foot shell", "Hands: ${person.hand_function}; skin over the instep ${limb.foot_dorsum_skin}"]
 }
 

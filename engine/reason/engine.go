@@ -7,9 +7,9 @@
 //
 // The files, in the order of the work: engine (a ruleset made ready), plan and program (one condition,
 // with cel-go, and its trace), frame (what conditions read), scope and states (facts, and which rules
-// are in force), choice, options and numbers (what these make of a choice), explain (why, in words);
-// cuts, cells, complete, grid and explore (what completing the assessment could change), missing (which
-// measures decide); advise (the outcome).
+// are in force), uncertain (how far a number could be off), choice, options and numbers (what rules
+// make of a choice), explain (why, in words); cuts, cells, complete, classes, grid and explore (what
+// completing the assessment could change), missing (which measures decide); advise (the outcome).
 package reason
 
 import (

@@ -70,7 +70,7 @@ case "the same foot, no device before: light or rigid first stays open" {
   }
 }
 
-case "a knee that gives way under a low-tone foot drop: four devices are level" {
+case "a knee that gives way, the shank too far forward: light, rigid and a shell in front are level, no free joint" {
   basis = "from_memory"
   given {
     device_for = ["left"]
@@ -94,10 +94,15 @@ case "a knee that gives way under a low-tone foot drop: four devices are level" 
     }
   }
   expect "left" {
-    choices  = { device = "open: posterior_leaf_spring, composite, articulated, rigid" }
-    findings = { knee_unstable = true, knee_goes_back = false, rigid_is_advised = true }
-    fires    = ["light_device_first", "rigid_device_at_once", "leave_the_shank_free"]
-    silent   = ["light_device_for_low_tone_drop", "stimulation_does_as_well", "rigid_for_a_knee_that_goes_back"]
+    choices = {
+      device          = "open: posterior_leaf_spring, composite, rigid, anterior_shell_ground_reaction"
+      articulation    = "none"
+      shell_side      = "anterior"
+      pressure_system = "against_shank_advance"
+    }
+    findings = { knee_unstable = true, knee_goes_back = false, rigid_is_advised = true, shank_not_held = true }
+    fires    = ["light_device_first", "rigid_device_at_once", "stop_a_shank_that_comes_forward", "shell_in_front_of_a_shank_that_comes_forward"]
+    silent   = ["leave_the_shank_free", "light_device_for_low_tone_drop", "stimulation_does_as_well", "rigid_for_a_knee_that_goes_back"]
     cautions = ["light_or_rigid_first"]
   }
 }

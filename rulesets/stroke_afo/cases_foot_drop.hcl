@@ -185,7 +185,7 @@ case "an ankle one degree past plantigrade has no contracture" {
   }
 }
 
-case "the foot comes up and the leg stands steadily: nothing to brace, whatever the goal" {
+case "the foot comes up, comes down in order and stands steadily: nothing to brace, whatever the goal" {
   basis = "common_practice"
   given {
     device_for = ["left"]
@@ -201,19 +201,20 @@ case "the foot comes up and the leg stands steadily: nothing to brace, whatever 
       gait_midstance_ankle             = "moves_forward_steadily"
       gait_midstance_knee              = "near_straight"
       gait_midstance_hindfoot          = "neutral"
+      gait_loading_foot                = "controlled"
       gait_swing_ankle                 = "lifts"
     }
   }
   expect "left" {
     choices  = { device = "no_device" }
-    findings = { foot_drops = false, walking_trouble = false, low_tone_drop = false }
+    findings = { foot_drops = false, lands_badly = false, walking_trouble = false, low_tone_drop = false, slap_only = false }
     fires    = ["nothing_to_hold"]
-    silent   = ["offer_for_the_goal", "light_device_first", "stimulation_does_as_well", "device_or_stimulation"]
+    silent   = ["ease_a_slapping_foot", "offer_for_the_goal", "light_device_first", "stimulation_does_as_well", "device_or_stimulation"]
   }
   expect "person" { cautions = ["goal_with_less_evidence"] }
 }
 
-case "the goal is to lower tone: no device does that, whoever treats tone is asked" {
+case "the goal is to lower tone: whoever treats tone is asked, beside what walking asks for" {
   basis = "published"
   cites = ["johnston_2021"]
   given {
@@ -235,7 +236,8 @@ case "the goal is to lower tone: no device does that, whoever treats tone is ask
     }
   }
   expect "right" {
-    choices = { device = "refer_tone_management" }
+    choices = { device = "open: functional_stimulation, composite, refer_tone_management" }
+    fires   = ["stiffer_spring_for_tone", "stimulation_does_as_well"]
     silent  = ["offer_for_the_goal"]
   }
   expect "person" {

@@ -279,6 +279,26 @@ case "tone 2 and no clonus under a knee that goes back: tone is treated first or
   }
 }
 
+case "the knee still snaps back in a leaf spring: that was no trial of an ankle-foot orthosis that holds, so no knee brace yet" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      age             = 59
+      diagnosis_group = "stroke"
+    }
+    left {
+      present_device      = "posterior_leaf_spring"
+      gait_midstance_knee = "snaps_back"
+      gait_seen_in        = "present_device"
+    }
+  }
+  expect "left" {
+    findings = { knee_goes_back = true }
+    silent   = ["knee_brace_is_the_last_step"]
+  }
+}
+
 case "the knee still snaps back in a rigid device: the knee is covered as the last step" {
   basis = "published"
   cites = ["appasamy_2015", "requier_2018"]

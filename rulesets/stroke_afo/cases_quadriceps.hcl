@@ -108,10 +108,10 @@ case "quadriceps 3 under a knee that gives way: an ankle that gives at loading, 
     }
   }
   expect "right" {
-    choices  = { device = "open: articulated, rigid", articulation = "plantarflexion_resist", sole_profile = "cushioned_heel" }
-    findings = { knee_goes_back = false, knee_unstable = true }
-    fires    = ["give_at_loading_for_a_weak_quadriceps", "leave_the_shank_free", "rigid_device_at_once"]
-    silent   = ["two_way_joint_for_a_weak_quadriceps", "painful_knee", "plantarflexion_stop_for_a_knee_that_goes_back"]
+    choices  = { device = "rigid", articulation = "open: none, plantarflexion_resist", sole_profile = "cushioned_heel" }
+    findings = { knee_goes_back = false, knee_unstable = true, shank_not_held = true }
+    fires    = ["give_at_loading_for_a_weak_quadriceps", "rigid_device_at_once"]
+    silent   = ["leave_the_shank_free", "stop_a_shank_that_comes_forward", "two_way_joint_for_a_weak_quadriceps", "painful_knee", "plantarflexion_stop_for_a_knee_that_goes_back"]
     cautions = ["weak_quadriceps_under_a_stop"]
   }
 }

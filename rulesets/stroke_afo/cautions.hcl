@@ -57,7 +57,7 @@ caution "goal_with_less_evidence" {
 caution "painful_knee" {
   level = "note"
   when  = "finding.knee_goes_back && limb.knee_pain >= 1"
-  says  = "The knee ${limb.gait_midstance_knee} and hurts (${limb.knee_pain} of 10). In 27 people with such a knee, of any diagnosis, a knee-ankle-foot orthosis brought the pain from 85 to 25 of 100."
+  says  = "The knee ${limb.gait_midstance_knee} and hurts (${limb.knee_pain} of 10). In 27 people with such a knee, of any diagnosis, a knee-ankle-foot orthosis brought the median pain from 85 to 25 of 100."
   act   = "If the pain stays in an ankle-foot orthosis, don't wait long with the next step."
   basis = "published"
   cites = ["requier_2018"]

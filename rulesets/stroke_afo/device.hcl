@@ -12,7 +12,7 @@ rule "offer_for_the_goal" {
 
 rule "nothing_to_hold" {
   when     = "!finding.walking_trouble"
-  because  = "The foot comes up in swing and the leg stands steadily: there is nothing for a device to hold. Common practice, no source."
+  because  = "The foot comes up in swing, comes down in order and stands steadily: there is nothing for a device to hold. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
 
@@ -21,12 +21,23 @@ rule "nothing_to_hold" {
 
 rule "tone_is_no_goal_for_a_device" {
   when     = "person.main_goal == 'lower_tone'"
-  because  = "The main goal is to lower the calf's tone. The guideline says that neither an orthosis nor stimulation is used for that; whoever treats tone is asked. The referral is ours."
-  strength = "strong"
+  because  = "The main goal is to lower the calf's tone. The guideline says that neither an orthosis nor stimulation is used for that; whoever treats tone is asked. The referral is ours, so it does not outweigh what walking asks for."
+  strength = "conditional"
   basis    = "published"
   cites    = ["johnston_2021"]
 
   advise "device" { favour = "refer_tone_management" }
+}
+
+rule "ease_a_slapping_foot" {
+  when     = "finding.slap_only"
+  because  = "The foot lifts in swing (${limb.gait_swing_ankle}) and only slaps down: what helps is a heel that touches the ground further forward, so that the dorsiflexors have less to brake, or a simple device."
+  strength = "conditional"
+  basis    = "published"
+  cites    = ["foot_drop_table"]
+
+  advise "device" { favour = ["shoe_adaptation", "posterior_leaf_spring"] }
+  advise "sole_profile" { favour = "bevelled_heel" }
 }
 
 rule "light_device_for_low_tone_drop" {
@@ -75,7 +86,7 @@ rule "moulded_device_for_inversion" {
 
 rule "light_device_first" {
   when     = "finding.walking_trouble && limb.present_device == 'none'"
-  unless   = "finding.low_tone_drop || finding.spastic_but_straight"
+  unless   = "finding.low_tone_drop || finding.spastic_but_straight || finding.slap_only"
   because  = "No device was worn before. One guideline offers a light, flexible device first and judges it before anything is worn for long. Where the foot-drop table already names light devices this adds nothing."
   strength = "conditional"
   basis    = "from_memory"

@@ -38,8 +38,8 @@ finding "dorsiflexors_less_weak" {
 # Walking
 
 finding "foot_drops" {
-  holds   = "limb.gait_swing_ankle in ['hangs', 'turns_in']"
-  because = "The foot does not come up in swing."
+  holds   = "limb.gait_swing_ankle in ['hangs', 'turns_in', 'turns_out']"
+  because = "The foot is not lifted straight in swing: it hangs, or turns to one side."
 }
 
 finding "turns_in" {
@@ -62,9 +62,19 @@ finding "stance_steady" {
   because = "The shank passes over a foot that stands flat, and the knee is near straight."
 }
 
+finding "shank_not_held" {
+  holds   = "limb.gait_midstance_ankle == 'too_far_forward' || limb.gait_midstance_knee in ['too_flexed', 'gives_way']"
+  because = "The shank comes too far over the foot, or the knee stays bent or gives way: nothing holds them back."
+}
+
+finding "lands_badly" {
+  holds   = "limb.gait_loading_foot in ['foot_slap', 'toes_first']"
+  because = "The foot slaps down, or the toes come down first."
+}
+
 finding "walking_trouble" {
-  holds   = "finding.foot_drops || !finding.stance_steady"
-  because = "Either the swing or the stance of this leg is at fault."
+  holds   = "finding.foot_drops || finding.lands_badly || !finding.stance_steady"
+  because = "The swing of this leg, the way its foot comes down, or its stance is at fault."
 }
 
 # Patterns that the sources name
@@ -75,9 +85,15 @@ finding "low_tone_drop" {
   cites   = ["foot_drop_table", "foot_drop_wiki"]
 }
 
+finding "slap_only" {
+  holds   = "limb.gait_loading_foot == 'foot_slap' && limb.gait_swing_ankle == 'lifts' && finding.stance_steady && !finding.calf_spastic"
+  because = "The foot clears the ground and stance is steady; it only comes down too fast."
+  cites   = ["foot_drop_table"]
+}
+
 finding "spastic_but_straight" {
-  holds   = "finding.calf_spastic && finding.stance_steady && !finding.contracture"
-  because = "A spastic calf with little or no shortening, a foot that does not turn in, a steady stance."
+  holds   = "finding.calf_spastic && finding.stance_steady && !finding.contracture && (finding.foot_drops || finding.lands_badly)"
+  because = "A spastic calf that shows in swing or as the foot comes down, with little or no shortening, a foot that does not turn in, a steady stance."
   cites   = ["foot_drop_table"]
 }
 

@@ -1,4 +1,5 @@
-# The knee that goes back in stance. One series of 22 people: no comparison, and more than one cause in each.
+# The knee that goes back in stance, from one series of 22 people: no comparison, and more than one cause in each. Then
+# the shank that comes too far forward.
 
 rule "rigid_for_a_knee_that_goes_back" {
   when     = "finding.knee_goes_back && (finding.ankle_very_weak || finding.clonus)"
@@ -44,11 +45,22 @@ rule "tone_first_for_a_knee_that_goes_back" {
 }
 
 rule "knee_brace_is_the_last_step" {
-  when     = "finding.knee_goes_back && limb.gait_seen_in == 'present_device' && limb.present_device in ['posterior_leaf_spring', 'composite', 'articulated', 'rigid', 'anterior_shell_ground_reaction']"
+  when     = "finding.knee_goes_back && limb.gait_seen_in == 'present_device' && limb.present_device in ['composite', 'articulated', 'rigid', 'anterior_shell_ground_reaction']"
   because  = "The knee still ${limb.gait_midstance_knee} in the ${limb.present_device} device. A knee-ankle-foot orthosis with an offset joint is the step that the series tried to avoid; for covering the knee the evidence is limited."
   strength = "conditional"
   basis    = "published"
   cites    = ["appasamy_2015", "geerars_2022"]
 
   advise "device" { favour = "knee_ankle_foot" }
+}
+
+rule "shell_in_front_of_a_shank_that_comes_forward" {
+  when     = "limb.gait_midstance_ankle == 'too_far_forward'"
+  because  = "The shank comes too far over the foot and the knee is “${limb.gait_midstance_knee}”: a shell in front of the shank holds it back, against heel and forefoot. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "device" { favour = "anterior_shell_ground_reaction" }
+  advise "shell_side" { favour = "anterior" }
+  advise "pressure_system" { favour = "against_shank_advance" }
 }

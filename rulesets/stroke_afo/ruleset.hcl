@@ -111,6 +111,12 @@ citation "varus_strap" {
   standing = "read"
 }
 
+citation "ankle_control_teaching" {
+  text     = "Stepwise teaching algorithm for ankle-foot orthoses, as given in an examination forum for neurological physiotherapists (reply 489033): a stop where dorsiflexion in stance is too much"
+  url      = "https://rehabknowledge.com/forums/reply/489033/"
+  standing = "second_hand"
+}
+
 citation "foot_drop_wiki" {
   text     = "Open wiki of physiotherapy on foot drop: look at passive dorsiflexion first"
   url      = "https://www.physio-pedia.com/index.php?title=Foot_drop&oldid=270541"

@@ -212,16 +212,18 @@ case "adult of 37 with foot drop alone: three light devices are level" {
     choices  = { device = "open: elastic_lifter, posterior_leaf_spring, composite", articulation = "none" }
     findings = { only_the_drop = true, child_needs_orthosis = false }
     fires    = ["light_device_for_the_drop", "no_stimulation_of_a_lost_nerve"]
-    silent   = ["insole_for_a_child", "orthosis_for_a_child", "composite_before_rigid_for_a_child"]
+    silent   = ["insole_for_a_child", "orthosis_for_a_child", "composite_before_rigid_for_a_child", "hold_a_drop_on_a_stiff_ankle", "sides_for_a_drop_that_tips"]
   }
   expect "right" {
+    choices  = { device = "open: composite, rigid" }
     findings = { only_the_drop = false, "limb_safety.equinus" = true }
-    silent   = ["light_device_for_the_drop"]
+    fires    = ["hold_a_drop_on_a_stiff_ankle"]
+    silent   = ["light_device_for_the_drop", "sides_for_a_drop_that_tips"]
   }
 }
 
 case "adult, weak up and down on a loose ankle, shank falls forward: light composite, shell in front" {
-  basis = "published"
+  basis = "common_practice"
   cites = ["foot_drop_table", "kelley_2007"]
   given {
     device_for = ["left"]
@@ -242,7 +244,7 @@ case "adult, weak up and down on a loose ankle, shank falls forward: light compo
     choices  = { device = "composite", shell_side = "anterior", pressure_system = "against_shank_advance" }
     findings = { calf_very_weak = true, ankle_unsteady = true, only_the_drop = false }
     fires    = ["replace_the_calf", "keep_it_light", "shell_in_front_for_a_weak_calf", "no_stimulation_of_a_lost_nerve"]
-    silent   = ["light_device_for_the_drop"]
+    silent   = ["sides_for_a_drop_that_tips", "light_device_for_the_drop"]
   }
 }
 
@@ -282,5 +284,61 @@ case "weak calf without a drop: on a foot that tips the calf is replaced, on a s
     choices  = { device = "left_to_clinician" }
     findings = { ankle_unsteady = false }
     silent   = ["replace_the_calf"]
+  }
+}
+
+case "adult whose foot drops and whose ankle tips, the calf still strong: held from both sides, no lifter and no open spring" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    person {
+      age             = 38
+      diagnosis_group = "hereditary_neuropathy"
+    }
+    left {
+      heel_rise_height                 = "full"
+      ankle_dorsiflexion_knee_extended = 3
+      ankle_sideways_stability         = "loose_inversion"
+      gait_loading_foot                = "foot_slap"
+      gait_swing_ankle                 = "hangs"
+    }
+    right {
+      heel_rise_height                 = "full"
+      ankle_dorsiflexion_knee_extended = 3
+      ankle_sideways_stability         = "stable"
+      gait_loading_foot                = "rolls_outwards"
+      gait_swing_ankle                 = "turns_out"
+    }
+  }
+  expect "left" {
+    choices  = { device = "open: composite, rigid" }
+    findings = { ankle_unsteady = true, only_the_drop = false }
+    fires    = ["sides_for_a_drop_that_tips", "no_stimulation_of_a_lost_nerve"]
+    silent   = ["hold_a_drop_on_a_stiff_ankle", "light_device_for_the_drop", "replace_the_calf"]
+  }
+  expect "right" {
+    choices  = { device = "open: composite, rigid" }
+    findings = { foot_drops = true, ankle_unsteady = true }
+    fires    = ["sides_for_a_drop_that_tips"]
+  }
+}
+
+case "ankle tips but the foot lifts: nothing about a drop" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person {
+      age             = 29
+      diagnosis_group = "hereditary_neuropathy"
+    }
+    left {
+      heel_rise_height                 = "full"
+      ankle_dorsiflexion_knee_extended = -2
+      ankle_sideways_stability         = "loose_inversion"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" {
+    silent = ["sides_for_a_drop_that_tips", "hold_a_drop_on_a_stiff_ankle", "no_stimulation_of_a_lost_nerve"]
   }
 }

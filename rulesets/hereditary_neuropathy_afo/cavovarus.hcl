@@ -27,7 +27,7 @@ rule "take_part_of_a_varus" {
 rule "take_a_stiff_varus_as_it_is" {
   when     = "finding.varus_stiff"
   because  = "On the block the heel stays in varus: the device takes the foot as it stands, because force only makes a sore on the outer border. Common practice; that a stiff foot needs surgery of both ends to be straight was read."
-  strength = "strong"
+  strength = "conditional"
   basis    = "common_practice"
   cites    = ["block_test"]
 

@@ -41,6 +41,31 @@ rule "light_device_for_the_drop" {
   advise "articulation" { favour = "none" }
 }
 
+rule "sides_for_a_drop_that_tips" {
+  when     = "finding.foot_drops && finding.ankle_unsteady && !finding.calf_very_weak"
+  because  = "The foot ${limb.gait_swing_ankle} in swing and the ankle tips sideways, while the calf still lifts the heel: the device lifts the foot and holds it from both sides, which a lifter and an open spring do not. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "device" {
+    never  = ["elastic_lifter", "posterior_leaf_spring"]
+    favour = ["composite", "rigid"]
+  }
+}
+
+rule "hold_a_drop_on_a_stiff_ankle" {
+  when     = "finding.foot_drops && finding.limb_safety.equinus"
+  because  = "The foot ${limb.gait_swing_ankle} in swing, and by hand the ankle goes only to ${limb.ankle_dorsiflexion_knee_extended}: what only lifts in swing can't lift it, so the device takes the foot where it stops and holds it there. That passive range is tested before a device for the swing is published; the rest is common practice."
+  strength = "conditional"
+  basis    = "common_practice"
+  cites    = ["foot_drop_wiki"]
+
+  advise "device" {
+    never  = ["elastic_lifter", "posterior_leaf_spring"]
+    favour = ["composite", "rigid"]
+  }
+}
+
 rule "replace_the_calf" {
   when     = "finding.calf_very_weak && finding.ankle_unsteady"
   because  = "The calf is very weak (heel rise ${limb.heel_rise_height}) and the ankle tips: the base is unsure, and the device has to do what the calf does. That much was read; that a composite strut or a shell in front does it is from memory."
@@ -55,7 +80,7 @@ rule "keep_it_light" {
   when     = "finding.calf_very_weak && finding.foot_drops"
   because  = "The leg is weak up and down (heel rise ${limb.heel_rise_height}, the foot ${limb.gait_swing_ankle} in swing), so every gram at the foot is felt. That weight costs energy was said of legs after polio; that composite is the light way to build it is common practice."
   strength = "conditional"
-  basis    = "published"
+  basis    = "common_practice"
   cites    = ["kelley_2007"]
 
   advise "device" { favour = "composite" }
@@ -64,7 +89,7 @@ rule "keep_it_light" {
 rule "no_stimulation_of_a_lost_nerve" {
   when     = "finding.foot_drops"
   because  = "The foot ${limb.gait_swing_ankle} because its nerve is failing, and a muscle without its nerve does not answer to stimulation. Common practice, no source."
-  strength = "strong"
+  strength = "conditional"
   basis    = "common_practice"
 
   advise "device" { never = "functional_stimulation" }
@@ -81,6 +106,6 @@ rule "shell_in_front_for_a_weak_calf" {
 }
 
 clinician_decides "device" {
-  because  = "For a leg that neither drops nor tips, and for an adult's painful high arch, no source was read that names a device."
-  consider = ["What the person gives up because of the foot: ${person.main_goal}", "Pain ${limb.foot_ankle_pain} of 10; shoes, insoles and a trial come before a shell", "A step-wise algorithm for adults exists; its steps were not read"]
+  because  = "No source was read that names a device for a leg that neither drops nor tips, a weak calf on a steady ankle, or an adult's painful high arch."
+  consider = ["Heel rise ${limb.heel_rise_height}, midstance ${limb.gait_midstance_ankle}: a calf that lets the shank fall forward wants a spring or a shell", "What the person gives up because of the foot: ${person.main_goal}", "Pain ${limb.foot_ankle_pain} of 10; shoes, insoles and a trial come before a shell", "A step-wise algorithm for adults exists; its steps were not read"]
 }

@@ -33,8 +33,8 @@ finding "varus_gives" {
 # Weakness and control
 
 finding "foot_drops" {
-  holds   = "limb.gait_swing_ankle in ['hangs', 'turns_in']"
-  because = "The foot does not come up in swing."
+  holds   = "limb.gait_swing_ankle in ['hangs', 'turns_in', 'turns_out']"
+  because = "The foot is not lifted straight in swing: it hangs, or turns to one side."
 }
 
 finding "calf_very_weak" {

@@ -54,6 +54,12 @@ citation "cavovarus_equinus_2015" {
   standing = "read"
 }
 
+citation "foot_drop_wiki" {
+  text     = "Open wiki of physiotherapy on foot drop: look at passive dorsiflexion first"
+  url      = "https://www.physio-pedia.com/index.php?title=Foot_drop&oldid=270541"
+  standing = "second_hand"
+}
+
 citation "varus_strap" {
   text     = "Textbook chapter on osteotomy for the varus heel, clinicalpub.com (opening): brace with an outside strap against varus"
   url      = "https://clinicalpub.com/zosteotomy-for-varus-heel"

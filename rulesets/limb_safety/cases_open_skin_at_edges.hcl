@@ -213,3 +213,53 @@ case "the same ulcer without diabetes: no rule for offloading in diabetes" {
     silent  = ["offloading_service_for_an_ulcer", "ulcer_under_an_insensate_foot"]
   }
 }
+
+case "fragile at the front of the ankle on the left, intact on the right" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      front_of_ankle_skin = "fragile"
+      foot_dorsum_skin    = "intact"
+    }
+    right {
+      front_of_ankle_skin = "intact"
+      foot_dorsum_skin    = "intact"
+    }
+  }
+  expect "left" {
+    choices = { ankle_strap = "open: none, pull_from_lateral, pull_from_medial (not provisional)" }
+    fires   = ["keep_the_strap_off_the_front_of_the_ankle"]
+    silent  = ["keep_the_strap_off_the_top_of_the_foot"]
+  }
+  expect "right" {
+    choices = { ankle_strap = "unanswered (not provisional)" }
+    silent  = ["keep_the_strap_off_the_front_of_the_ankle", "keep_the_strap_off_the_top_of_the_foot"]
+  }
+}
+
+case "red on top of the foot on the left, open on the right: no instep strap" {
+  basis = "common_practice"
+  given {
+    device_for = ["left", "right"]
+    left {
+      front_of_ankle_skin = "intact"
+      foot_dorsum_skin    = "red_after_pressure"
+    }
+    right {
+      front_of_ankle_skin = "intact"
+      foot_dorsum_skin    = "broken"
+    }
+  }
+  expect "left" {
+    choices  = { ankle_strap = "open: none, pull_from_lateral, pull_from_medial (not provisional)" }
+    fires    = ["keep_the_strap_off_the_top_of_the_foot", "relieve_the_instep"]
+    silent   = ["keep_the_strap_off_the_front_of_the_ankle"]
+    cautions = ["skin_red_at_midfoot"]
+  }
+  expect "right" {
+    choices  = { ankle_strap = "open: none, pull_from_lateral, pull_from_medial (not provisional)", device = "refer_wound_care" }
+    fires    = ["keep_the_strap_off_the_top_of_the_foot"]
+    cautions = ["skin_broken_at_midfoot"]
+  }
+}

@@ -22,8 +22,8 @@ caution "low_index" {
   level = "precaution"
   when  = "finding.index_low"
   says  = "The pressure index is ${limb.ankle_brachial_pressure_index}. Arterial disease is likely below 0.9 by one source, below 0.91 by another, whatever the pulses are like."
-  act   = "Take it again, say which ankle pressure was used, and ask for a vascular opinion."
-  basis = "published"
+  act   = "Take it again, say which ankle pressure was used, and ask for a vascular opinion. The figures are published; acting on them this way is common practice."
+  basis = "common_practice"
   cites = ["pressure_index_2020", "toe_pressure_guidance"]
 }
 
@@ -31,17 +31,17 @@ caution "critical_circulation" {
   level = "contraindication"
   when  = "finding.critical_circulation"
   says  = "Pressure index ${limb.ankle_brachial_pressure_index}, ankle pressure ${limb.ankle_systolic_pressure}: an index of 0.3 or less, or an ankle pressure under 50 mmHg, is the critical band."
-  act   = "Nothing presses on this foot. Vascular service without delay."
-  basis = "published"
+  act   = "Nothing presses on this foot. Vascular service without delay. The band is published; acting on it this way is common practice."
+  basis = "common_practice"
   cites = ["limb_ischaemia_bands"]
 }
 
 caution "severe_band" {
-  level = "precaution"
+  level = "contraindication"
   when  = "limb.ankle_brachial_pressure_index > ratio(0.3) && limb.ankle_brachial_pressure_index <= ratio(0.5)"
   says  = "The pressure index is ${limb.ankle_brachial_pressure_index}: over 0.3 and up to 0.5 is the severe band."
-  act   = "Vascular opinion before any device that presses or holds; expect wounds to heal badly."
-  basis = "published"
+  act   = "Vascular opinion before any device that presses or holds, and before a cast. The band is published; acting on it this way is common practice."
+  basis = "common_practice"
   cites = ["limb_ischaemia_bands"]
 }
 

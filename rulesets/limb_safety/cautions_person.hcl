@@ -47,7 +47,7 @@ caution "low_bone_density" {
   level = "precaution"
   when  = "person.low_bone_density"
   says  = "Low bone density or a fragility fracture."
-  act   = "No forceful stretch and no serial casting; keep correcting forces low and spread; look at the risk of falls."
+  act   = "No forceful stretch and no serial casting; keep correcting forces low and spread; look at the risk of falls. The casting is published, the rest is common practice."
   basis = "published"
   cites = ["contact_exclusions"]
 }

@@ -16,7 +16,7 @@ rule "wound_care_first" {
 
 rule "offloading_service_for_an_ulcer" {
   when     = "person.diabetes != 'none' && finding.insensate && finding.ulcer_under_foot"
-  because  = "Diabetes, protective sensation ${limb.protective_sensation}, and an ulcer under the foot: a knee-high offloading device that stays on is the first choice, and that is a foot service's work, not an orthosis of this kind."
+  because  = "Diabetes, protective sensation ${limb.protective_sensation}, and an ulcer under the foot: a knee-high offloading device that stays on is the first choice unless infection, poor flow or falls speak against it. That is a foot service's work, not an orthosis of this kind."
   strength = "strong"
   basis    = "published"
   cites    = ["australian_offloading_2021", "offloading_2023"]

@@ -71,7 +71,7 @@ rule "redness_limit_of_twenty_minutes" {
 
 rule "redness_limit_of_thirty_minutes" {
   when     = "finding.skin_red"
-  because  = "Skin is still red after 20 minutes. Another hospital's limit is 30 minutes, which may not be passed, and its daily look at the skin is enough."
+  because  = "Skin is still red after 20 minutes. Another hospital's limit is 30 minutes, which may not be passed, and the daily look that it asks for where feeling is reduced would do here."
   strength = "conditional"
   basis    = "published"
   cites    = ["wear_leaflet", "redness_limits"]

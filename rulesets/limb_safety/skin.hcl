@@ -59,10 +59,46 @@ rule "keep_the_strut_off_the_lateral_side" {
 }
 
 rule "keep_the_strap_off_the_front_of_the_ankle" {
-  when     = "limb.front_of_ankle_skin in ['broken', 'red_after_pressure']"
+  when     = "limb.front_of_ankle_skin in ['fragile', 'red_after_pressure', 'broken']"
   because  = "The skin at the front of the ankle is ${limb.front_of_ankle_skin}: no instep strap crosses it. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
 
   advise "ankle_strap" { never = "instep" }
+}
+
+rule "keep_the_strap_off_the_top_of_the_foot" {
+  when     = "limb.foot_dorsum_skin in ['fragile', 'red_after_pressure', 'broken']"
+  because  = "The skin on top of the foot is ${limb.foot_dorsum_skin}: no instep strap pulls across it. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "ankle_strap" { never = "instep" }
+}
+
+rule "no_narrow_strap_on_marked_skin" {
+  when     = "finding.skin_red_at_shank || finding.skin_broken_at_shank"
+  because  = "The skin where a shank shell bears is marked or open (front of the shin ${limb.anterior_shin_skin}, back of the calf ${limb.posterior_calf_skin}): no narrow strap cuts into it. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "closure" { never = "strap" }
+}
+
+rule "no_narrow_strap_on_poor_flow" {
+  when     = "finding.poor_circulation || finding.circulation_in_question && finding.critical_circulation"
+  because  = "The flow to this leg is poor or likely to be: nothing narrow is pulled tight round it. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "closure" { never = "strap" }
+}
+
+rule "no_narrow_strap_after_thrombosis" {
+  when     = "person.venous_disease == 'recent_thrombosis'"
+  because  = "A thrombosis within three months: nothing narrow is pulled tight round the leg. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "closure" { never = "strap" }
 }

@@ -2,11 +2,12 @@ package figure
 
 // Behind is a picture of the leg from behind, with the forces against varus or valgus.
 type Behind struct {
-	Title, Note string
-	Right       bool    // a right leg: its lateral side is on the right; that of a left leg on the left
-	Under       []Layer // under the heel, as from the side
-	Contact     float64 // height above the sole at which the shank is pressed; 0: at its upper third
-	Forces      []Force
+	Title   string
+	Notes   []string // lines below the title
+	Right   bool     // a right leg: its lateral side is on the right; that of a left leg on the left
+	Under   []Layer  // under the heel, as from the side
+	Contact float64  // height above the sole at which the shank is pressed; 0: at its upper third
+	Forces  []Force
 }
 
 // behind draws the leg from behind, upright; the ground is below the origin, and so is the ankle.

@@ -3,6 +3,7 @@ package figure
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -23,16 +24,24 @@ const (
 
 // panel is one picture.
 type panel struct {
-	title, note string
-	draw        func(*sheet)
-	ink         box // as drawn with the origin at 0, 0
+	title string
+	notes []string
+	draw  func(*sheet)
+	ink   box // as drawn with the origin at 0, 0
 }
 
 // width is what the picture and its words take, to the left and to the right of the picture's middle.
 func (p panel) width() (half float64) {
-	half = (p.ink.x1 - p.ink.x0) / 2
-	half = max(half, wordsBox("title", titleSize, point{}, p.title).x1)
-	return max(half, wordsBox("small", smallSize, point{}, p.note).x1)
+	return max((p.ink.x1-p.ink.x0)/2, p.words())
+}
+
+// words is what its title and notes take to either side.
+func (p panel) words() float64 {
+	half := wordsBox("title", titleSize, point{}, p.title).x1
+	for _, n := range p.notes {
+		half = max(half, wordsBox("small", smallSize, point{}, n).x1)
+	}
+	return half
 }
 
 // layout is how the pictures lie on paper.
@@ -40,7 +49,6 @@ type layout struct {
 	panels        []panel
 	width, height float64
 	base          float64 // of the room's origin
-	top           float64 // of the pictures
 	most          float64 // newtons
 }
 
@@ -48,18 +56,18 @@ func (d Drawing) layout(scale float64) layout {
 	leg := d.Leg.usable()
 	var out layout
 	for _, v := range d.Side {
-		note := v.Note
+		notes := v.Notes
 		if heightOf(v.Under) > steepest*leg.HeelToBall {
-			note = strings.TrimPrefix(note+"; the heel is higher than this foot can stand on: not to scale", "; ")
+			notes = append(slices.Clone(notes), "heel higher than this foot can stand on:", "not to scale")
 		}
-		out.panels = append(out.panels, panel{title: v.Title, note: note, draw: func(s *sheet) { s.side(leg, v) }})
+		out.panels = append(out.panels, panel{title: v.Title, notes: notes, draw: func(s *sheet) { s.side(leg, v) }})
 		out.most = max(out.most, greatest(v.Forces))
 	}
 	if b := d.Behind; b != nil {
-		out.panels = append(out.panels, panel{title: b.Title, note: b.Note, draw: func(s *sheet) { s.behind(leg, *b) }})
+		out.panels = append(out.panels, panel{title: b.Title, notes: b.Notes, draw: func(s *sheet) { s.behind(leg, *b) }})
 		out.most = max(out.most, greatest(b.Forces))
 	}
-	out.top = border + heading
+	rows := 0
 	above, below := 0.0, 0.0
 	for i := range out.panels {
 		p := &out.panels[i]
@@ -67,18 +75,15 @@ func (d Drawing) layout(scale float64) layout {
 		p.draw(s)
 		p.ink = s.ink
 		above, below = max(above, -s.ink.z0), max(below, s.ink.z1)
-		if p.note != "" {
-			out.top = border + heading + noteRow
-		}
+		rows = max(rows, len(p.notes))
 		out.width += 2*p.width() + gap
 	}
 	out.width += 2*border - gap
-	out.base = out.top + above
+	out.base = border + heading + float64(rows)*noteRow + above
 	out.height = out.base + below + border
 	if n := len(out.panels); n > 0 { // the bar of the scale stands beside the last title
 		last := out.panels[n-1]
-		words := max(wordsBox("title", titleSize, point{}, last.title).x1, wordsBox("small", smallSize, point{}, last.note).x1)
-		out.width = max(out.width, out.width-border-last.width()+words+gap+max(100/scale, barWords)+border)
+		out.width = max(out.width, out.width-border-last.width()+last.words()+gap+max(100/scale, barWords)+border)
 	}
 	return out
 }
@@ -118,8 +123,8 @@ func (d Drawing) SVG(scale float64) string {
 		s := &sheet{scale: 1 / scale, newtons: l.most, ink: nowhere, origin: point{middle - (p.ink.x0+p.ink.x1)/2, l.base}}
 		p.draw(s)
 		s.text("title", titleSize, point{middle, border + 2.2}, p.title)
-		if p.note != "" {
-			s.text("small", smallSize, point{middle, border + 5.7}, p.note)
+		for i, n := range p.notes {
+			s.text("small", smallSize, point{middle, border + 5.7 + noteRow*float64(i)}, n)
 		}
 		b.WriteString(s.String())
 		x = middle + p.width() + gap

@@ -131,7 +131,7 @@ func TestAnythingIsDrawn(t *testing.T) {
 		d := Drawing{Leg: Leg{n("foot"), n("ball"), n("heel"), n("ankle height"), n("knee"), n("ankle depth"), n("calf"), nil},
 			Side: []View{{Title: text.Draw(t, "title"), Angle: finite(n("angle")), Under: under, Block: rapid.Bool().Draw(t, "block"), Lean: ptr(finite(n("lean"))), Forces: forces,
 				Device: &Device{Shell: Circumferential, ShellTop: n("top"), Contact: n("contact"), Strut: rapid.SampledFrom([]string{Anterior, Posterior, "beside", ""}).Draw(t, "strut"), Plate: n("plate"), FootShell: n("shell"), Dorsal: true}}},
-			Behind: &Behind{Note: text.Draw(t, "note"), Right: rapid.Bool().Draw(t, "right"), Under: under, Contact: n("contact behind"), Forces: forces}}
+			Behind: &Behind{Notes: []string{text.Draw(t, "note")}, Right: rapid.Bool().Draw(t, "right"), Under: under, Contact: n("contact behind"), Forces: forces}}
 		parse(t, d.SVG(n("scale")))
 		d.Fit(n("width"), n("height"))
 	})
@@ -148,7 +148,7 @@ func finite(x float64) float64 {
 // What somebody wrote stays text.
 func TestTextIsEscaped(t *testing.T) {
 	wicked := `</text><script>alert("1")</script>&` + "\x00\x1b\ufffe"
-	p := parse(t, Drawing{Leg: adult, Side: []View{{Title: wicked, Note: wicked, Under: []Layer{{wicked, 20}}}}, Behind: &Behind{Title: wicked}}.SVG(5))
+	p := parse(t, Drawing{Leg: adult, Side: []View{{Title: wicked, Notes: []string{wicked}, Under: []Layer{{wicked, 20}}}}, Behind: &Behind{Title: wicked}}.SVG(5))
 	n := 0
 	for _, s := range p.shapes {
 		if s.name == "script" {

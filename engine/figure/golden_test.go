@@ -25,7 +25,7 @@ func poses() map[string]Drawing {
 		"plantigrade": {Leg: adult, Side: []View{{Title: "In the cast"}}},
 		"equinus": {Leg: adult, Side: []View{
 			{Title: "In the cast", Angle: -20, Under: []Layer{{"block", 55}}, Block: true},
-			{Title: "In shoe and device", Note: "provisional: strut place", Angle: -20, Under: []Layer{{"shoe", 16}, {"raise", 50}}, Lean: ptr(8.0),
+			{Title: "In shoe and device", Notes: []string{"provisional: strut place"}, Angle: -20, Under: []Layer{{"shoe", 16}, {"raise", 50}}, Lean: ptr(8.0),
 				Device: &Device{Shell: Posterior, ShellTop: 380, Strut: Posterior, Plate: 215, FootShell: 30, Dorsal: true},
 				Forces: []Force{{At: Calf, Newtons: 43}, {At: Instep, Newtons: 102, PlusMinus: 12}, {At: Forefoot, Newtons: 80, PlusMinus: 9}}},
 		}},

@@ -22,7 +22,7 @@ func TestWordsAreLegible(t *testing.T) {
 
 // withForces gives a drawing without forces, one of a foot that is held up and one of a shank that is held back.
 func withForces(leg Leg, ankle, rise float64) map[string]Drawing {
-	shoe := View{Title: "In shoe and device", Note: "provisional: strut place", Angle: ankle, Under: []Layer{{"shoe", rise * 0.4}, {"raise", rise * 0.6}}, Lean: ptr(11.0)}
+	shoe := View{Title: "In shoe and device", Notes: []string{"provisional: strut place", "without a raise: not decided"}, Angle: ankle, Under: []Layer{{"shoe", rise * 0.4}, {"raise", rise * 0.6}}, Lean: ptr(11.0)}
 	cast := View{Title: "In the cast", Angle: ankle, Under: []Layer{{"block", rise}}, Block: true}
 	held, back := shoe, shoe
 	held.Device = &Device{Shell: Posterior, ShellTop: 0.85 * leg.KneeHeight, Strut: Posterior, Plate: leg.HeelToBall, FootShell: 30, Dorsal: true}
@@ -33,7 +33,7 @@ func withForces(leg Leg, ankle, rise float64) map[string]Drawing {
 		"no forces":  {Leg: leg, Side: []View{cast, shoe}},
 		"held up":    {Leg: leg, Side: []View{cast, held}, Behind: &Behind{Title: "From behind, left", Under: shoe.Under, Forces: []Force{{AnkleLateral, 124, 12}, {Shank, 24, 3}, {Foot, 100, 11}}}},
 		"held back":  {Leg: leg, Side: []View{back}, Behind: &Behind{Title: "From behind, right", Right: true, Under: shoe.Under, Forces: []Force{{AnkleMedial, 49, 0}, {Shank, 11, 0}, {Foot, 38, 0}}}},
-		"not square": {Leg: leg, Side: []View{{Title: "In the device", Note: "angle not settled: drawn square", Square: true, Forces: back.Forces}}},
+		"not square": {Leg: leg, Side: []View{{Title: "In the device", Notes: []string{"angle not settled: drawn square"}, Square: true, Forces: back.Forces}}},
 	}
 }
 

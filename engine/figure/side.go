@@ -28,12 +28,13 @@ type Layer struct {
 
 // View is one picture of the leg from the side.
 type View struct {
-	Title, Note string
-	Angle       float64 // of the ankle
-	Square      bool    // the angle is not known: drawn square, and no angle is written
-	Unsupported bool    // what stands under the heel is not all known: no lean is written
-	Under       []Layer // under the heel, the lowest first; together they are the rise of the heel
-	Block       bool    // a block under the heel alone, as while casting; otherwise a wedge that runs out at the ball
+	Title       string
+	Notes       []string // lines below the title
+	Angle       float64  // of the ankle
+	Square      bool     // the angle is not known: drawn square, and no angle is written
+	Unsupported bool     // what stands under the heel is not all known: no lean is written
+	Under       []Layer  // under the heel, the lowest first; together they are the rise of the heel
+	Block       bool     // a block under the heel alone, as while casting; otherwise a wedge that runs out at the ball
 	Lean        *float64
 	Device      *Device
 	Forces      []Force

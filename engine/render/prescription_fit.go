@@ -1,6 +1,7 @@
 package render
 
 import (
+	"slices"
 	"strings"
 
 	"crus/engine/figure"
@@ -62,7 +63,8 @@ func (p *Prescription) height(s setting) float64 {
 	}
 	total := max(head, 10) + 1.8 + writeIns*writeIn
 	total += 1 + small.lines(pageWidth, "", p.FigureNote())
-	total += 1 + s.columns(p)
+	_, columns := s.columns(p)
+	total += 1 + columns
 	total += 0.8 + s.lines(pageWidth, "Shoe.", p.ShoeLine())
 	if made := p.MadeLine(); made != "" {
 		total += 0.8 + s.lines(pageWidth, "Lay-up and test, as recorded.", made)
@@ -83,35 +85,51 @@ func (p *Prescription) height(s setting) float64 {
 	return total + 1.2 + small.lines(pageWidth, "", p.SmallPrint())
 }
 
-// columns gives how high two columns of the tables are when they are as even as can be: each heading stays with
-// its first row, and no row is torn.
-func (s setting) columns(p *Prescription) float64 {
-	var parts []float64
-	most := 0.0
-	for _, g := range p.Groups {
-		lead := s.line + titleSpace
-		for _, r := range g.Rows {
-			h := lead + rowSpace + max(s.lines(labelWidth, "", r.Label), s.lines(valueWidth, r.bold(), r.usual()))
-			parts = append(parts, h)
-			most, lead = max(most, h), 0
-		}
-	}
+// columns parts the tables into two columns that are as even as can be: each heading stays with its first row. It
+// gives how many rows stand in the first, and how high the higher one is.
+func (s setting) columns(p *Prescription) (first int, height float64) {
+	var before []float64 // of each row: what is above it
 	total := 0.0
-	for _, h := range parts {
-		total += h
-	}
-	for height := max(total/2, most); ; height += 0.5 {
-		column, used := 1, 0.0
-		for _, h := range parts {
-			if used+h > height {
-				column, used = column+1, 0
+	for _, g := range p.Groups {
+		total += s.line + titleSpace
+		for i, r := range g.Rows {
+			if i == 0 {
+				before = append(before, total-s.line-titleSpace)
+			} else {
+				before = append(before, total)
 			}
-			used += h
-		}
-		if column <= 2 {
-			return height
+			total += rowSpace + max(s.lines(labelWidth, "", r.Label), s.lines(valueWidth, r.bold(), r.usual()))
 		}
 	}
+	first, height = len(before), total
+	for i, above := range before {
+		if h := max(above, total-above); h < height {
+			first, height = i, h
+		}
+	}
+	return first, height
+}
+
+// Columns gives the tables in two columns. A table that goes on in the second has its heading in the first.
+func (p *Prescription) Columns() [2][]prescribedGroup {
+	s := settings[max(slices.IndexFunc(settings, func(s setting) bool { return s.name == p.Size }), 0)]
+	first, _ := s.columns(p)
+	var out [2][]prescribedGroup
+	n := 0
+	for _, g := range p.Groups {
+		left := min(max(first-n, 0), len(g.Rows))
+		n += len(g.Rows)
+		if left > 0 {
+			out[0] = append(out[0], prescribedGroup{g.Title, g.Rows[:left]})
+		}
+		switch {
+		case left == 0:
+			out[1] = append(out[1], g)
+		case left < len(g.Rows):
+			out[1] = append(out[1], prescribedGroup{Rows: g.Rows[left:]})
+		}
+	}
+	return out
 }
 
 // bold is what is set bold of a row: what is firm.

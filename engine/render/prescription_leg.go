@@ -68,11 +68,11 @@ func (x drawn) drawing(side string, r *reason.Result) figure.Drawing {
 	d := figure.Drawing{Leg: x.leg}
 	angle, angled := picked(r, "cast_ankle_angle")
 	if block, ok := picked(r, "cast_block_height"); ok && angled {
-		d.Side = append(d.Side, figure.View{Title: "In the cast", Note: notFirm(r, "cast_ankle_angle", "cast_block_height"), Angle: angle, Under: []figure.Layer{{Name: "block", Height: block}}, Block: true})
+		d.Side = append(d.Side, figure.View{Title: "In the cast", Notes: notFirm(r, "cast_ankle_angle", "cast_block_height"), Angle: angle, Under: []figure.Layer{{Name: "block", Height: block}}, Block: true})
 	}
 	shoe := x.inShoe(r, angle)
 	if !angled {
-		shoe = figure.View{Title: "In the device", Note: "angle not settled: drawn square", Square: true, Device: x.device(r), Forces: x.forces(r)}
+		shoe = figure.View{Title: "In the device", Notes: []string{"angle not settled: drawn square"}, Square: true, Device: x.device(r), Forces: x.forces(r)}
 	}
 	d.Side = append(d.Side, shoe)
 	if forces := forcesOf(r, drawnForcesBehind); slices.ContainsFunc(forces, func(f figure.Force) bool {
@@ -86,30 +86,26 @@ func (x drawn) drawing(side string, r *reason.Result) figure.Drawing {
 func (x drawn) inShoe(r *reason.Result, angle float64) figure.View {
 	v := figure.View{Title: "In shoe and device", Angle: angle, Device: x.device(r), Forces: x.forces(r)}
 	heel, ball := x.measured("shoe_heel_height"), x.measured("shoe_forefoot_height")
-	var notes []string
 	if heel > 0 {
 		v.Under = append(v.Under, figure.Layer{Name: "shoe", Height: max(heel-ball, 0)})
 	} else {
 		v.Unsupported = true
-		notes = append(notes, "heel of the shoe not recorded")
+		v.Notes = append(v.Notes, "heel of the shoe not recorded")
 	}
 	if raise, ok := picked(r, "heel_raise"); ok {
 		v.Under = append(v.Under, figure.Layer{Name: "raise", Height: raise})
 	} else if r.Choices["heel_raise"] != nil {
-		notes = append(notes, "without a raise: not decided")
+		v.Notes = append(v.Notes, "without a raise: not decided")
 	}
 	if lean, ok := picked(r, "shank_to_vertical_target"); ok {
 		v.Lean = &lean
 	}
-	if soft := notFirm(r, "cast_ankle_angle", "heel_raise", "shank_to_vertical_target", "shell_side", "proximal_height", "strut_place", "foot_plate_length", "foot_shell"); soft != "" {
-		notes = append(notes, soft)
-	}
-	v.Note = strings.Join(notes, "; ")
+	v.Notes = append(v.Notes, notFirm(r, "cast_ankle_angle", "heel_raise", "shank_to_vertical_target", "shell_side", "proximal_height", "strut_place", "foot_plate_length", "foot_shell")...)
 	return v
 }
 
 // notFirm says which of the choices that are drawn are provisional.
-func notFirm(r *reason.Result, choices ...string) string {
+func notFirm(r *reason.Result, choices ...string) []string {
 	var soft []string
 	for _, name := range choices {
 		if c := decided(r, name); c != nil && c.Provisional {
@@ -118,11 +114,11 @@ func notFirm(r *reason.Result, choices ...string) string {
 	}
 	switch {
 	case len(soft) > 2:
-		return "provisional in part"
+		return []string{"provisional in part"}
 	case len(soft) > 0:
-		return "provisional: " + strings.Join(soft, ", ")
+		return []string{"provisional: " + strings.Join(soft, ", ")}
 	}
-	return ""
+	return nil
 }
 
 // decided gives a choice that is settled or made by default.

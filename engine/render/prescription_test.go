@@ -177,7 +177,9 @@ func TestPrescriptionCarries(t *testing.T) {
 
 // Forces are drawn with their errors, on the side that they come from; a floor that pushes is said to.
 func TestPrescriptionForces(t *testing.T) {
-	newtons := func(x float64, off *float64) *reason.Measured { return &reason.Measured{Value: x, Unit: "N", PlusMinus: off} }
+	newtons := func(x float64, off *float64) *reason.Measured {
+		return &reason.Measured{Value: x, Unit: "N", PlusMinus: off}
+	}
 	p, _ := written(t, func(r *reason.Result) {
 		r.Quantities["own.force_at_shin"], r.Quantities["force_at_heel"] = newtons(146.2, ptr(71.3)), newtons(313.4, nil)
 		r.Quantities["force_under_forefoot"], r.Quantities["force_at_calf"] = newtons(277.1, nil), newtons(0, nil)
@@ -208,7 +210,7 @@ func TestPrescriptionNames(t *testing.T) {
 		t.Fatal(err)
 	}
 	_, section, _ := strings.Cut(string(doc), "\n## What the workshop sheet draws\n")
-	for _, name := range drawnMeasures() {
+	for _, name := range drawnMeasures(t) {
 		if measureOf(v, name) == nil {
 			t.Errorf("no measure %s", name)
 		}
@@ -216,7 +218,7 @@ func TestPrescriptionNames(t *testing.T) {
 			t.Errorf("docs/language.md does not name %s", name)
 		}
 	}
-	for _, name := range drawnChoices() {
+	for _, name := range drawnChoices(t) {
 		if v.Choice(name) == nil {
 			t.Errorf("no choice %s", name)
 		}
@@ -242,18 +244,19 @@ func measureOf(v *vocab.Vocabulary, name string) *vocab.Measure {
 
 // drawnMeasures and drawnChoices are what the files of the prescription read, by their own text: a name in quotes
 // behind one of these words.
-func drawnMeasures() []string {
-	return slices.Concat(readIn(`measured("`, `edge("`), []string{"height"}, shoeFields, madeFields)
+func drawnMeasures(t *testing.T) []string {
+	return slices.Concat(readIn(t, `measured("`, `edge("`), []string{"height"}, shoeFields, madeFields)
 }
 
-func drawnChoices() []string {
-	return slices.Concat(readIn(`picked(r, "`, `pickedWord(r, "`), []string{articulation})
+func drawnChoices(t *testing.T) []string {
+	return slices.Concat(readIn(t, `picked(r, "`, `pickedWord(r, "`), []string{articulation})
 }
 
-func readIn(before ...string) []string {
+func readIn(t *testing.T, before ...string) []string {
+	t.Helper()
 	src, err := os.ReadFile("prescription_leg.go")
 	if err != nil {
-		panic(err)
+		t.Fatal(err)
 	}
 	var out []string
 	for _, b := range before {

@@ -38,13 +38,13 @@ case "peroneal palsy, steady on a stable ankle: a leaf spring, for a time" {
       strut_stiffness         = "open: 0.58..1.24 N.m/deg"
     }
     findings = { isolated_drop_foot = true, slap_only = false, calf_slightly_short = false }
-    fires    = ["light_device_for_swing", "leaf_spring_after_peroneal_palsy", "assist_dorsiflexion", "resist_what_swing_asks"]
-    silent   = ["ease_a_slapping_foot", "heel_wedge_for_a_slightly_short_calf", "leaf_spring_after_stroke", "sides_for_a_loose_ankle", "no_swing_device_on_a_stiff_ankle", "hold_a_foot_that_is_not_felt", "stop_dorsiflexion_of_a_weak_calf", "hold_against_inversion", "hold_against_eversion", "stiff_ankle", "tone_in_a_drop_foot", "position_sense_impaired", "toe_near_the_ground", "weight_on_a_weak_hip", "no_gain_in_multiple_sclerosis"]
+    fires    = ["light_device_for_swing", "leaf_spring_after_peroneal_palsy", "assist_dorsiflexion", "resist_what_swing_asks", "no_stimulation_of_a_lost_nerve"]
+    silent   = ["more_than_a_lifter_for_a_weak_calf", "ease_a_slapping_foot", "heel_wedge_for_a_slightly_short_calf", "leaf_spring_after_stroke", "sides_for_a_loose_ankle", "no_swing_device_on_a_stiff_ankle", "hold_a_foot_that_is_not_felt", "stop_dorsiflexion_of_a_weak_calf", "hold_against_inversion", "hold_against_eversion", "stiff_ankle", "tone_in_a_drop_foot", "position_sense_impaired", "toe_near_the_ground", "weight_on_a_weak_hip", "no_gain_in_multiple_sclerosis"]
   }
   expect "person" {
     choices  = { review_interval = "open: 1..13 wk" }
     findings = { palsy_under_a_year = true }
-    fires    = ["no_stimulation_of_a_lost_nerve", "review_a_recent_palsy"]
+    fires    = ["review_a_recent_palsy"]
     cautions = ["nerve_may_recover"]
   }
 }
@@ -78,11 +78,11 @@ case "multiple sclerosis with low tone: four light devices are level, and no gai
     }
     findings = { isolated_drop_foot = true }
     cautions = ["no_gain_in_multiple_sclerosis"]
-    silent   = ["leaf_spring_after_peroneal_palsy", "leaf_spring_after_stroke"]
+    silent   = ["leaf_spring_after_peroneal_palsy", "leaf_spring_after_stroke", "no_stimulation_of_a_lost_nerve"]
   }
   expect "person" {
     findings = { palsy_under_a_year = false }
-    silent   = ["no_stimulation_of_a_lost_nerve", "review_a_recent_palsy", "nerve_may_recover"]
+    silent   = ["review_a_recent_palsy", "nerve_may_recover"]
   }
 }
 

@@ -32,8 +32,9 @@ case "just short of plantigrade: a swing device can't lift it; at plantigrade it
     }
   }
   expect "left" {
+    choices  = { device = "open: composite, rigid" }
     findings = { isolated_drop_foot = true, calf_slightly_short = false }
-    fires    = ["no_swing_device_on_a_stiff_ankle"]
+    fires    = ["no_swing_device_on_a_stiff_ankle", "hold_a_drop_on_a_stiff_ankle"]
     cautions = ["stiff_ankle"]
     silent   = ["light_device_for_swing", "heel_wedge_for_a_slightly_short_calf"]
   }
@@ -41,7 +42,7 @@ case "just short of plantigrade: a swing device can't lift it; at plantigrade it
     choices  = { device = "open: elastic_lifter, posterior_leaf_spring, composite, functional_stimulation" }
     findings = { calf_slightly_short = true }
     fires    = ["light_device_for_swing"]
-    silent   = ["no_swing_device_on_a_stiff_ankle", "stiff_ankle", "heel_wedge_for_a_slightly_short_calf"]
+    silent   = ["no_swing_device_on_a_stiff_ankle", "hold_a_drop_on_a_stiff_ankle", "stiff_ankle", "heel_wedge_for_a_slightly_short_calf"]
   }
 }
 
@@ -55,11 +56,13 @@ case "a knee that goes back over a calf of 0 or 5 deg: wedges" {
       ankle_dorsiflexion_knee_extended = 0
       ankle_sideways_stability         = "stable"
       gait_midstance_knee              = "snaps_back"
+      gait_swing_ankle                 = "lifts"
     }
     right {
       ankle_dorsiflexion_knee_extended = 5
       ankle_sideways_stability         = "stable"
       gait_midstance_knee              = "hyperextends_slowly"
+      gait_swing_ankle                 = "lifts"
     }
   }
   expect "left" {
@@ -82,11 +85,13 @@ case "1 and 4 deg are slightly short too; a loose ankle wants more than a wedge"
       ankle_dorsiflexion_knee_extended = 1
       ankle_sideways_stability         = "stable"
       gait_midstance_knee              = "snaps_back"
+      gait_swing_ankle                 = "lifts"
     }
     right {
       ankle_dorsiflexion_knee_extended = 4
       ankle_sideways_stability         = "loose_both"
       gait_midstance_knee              = "snaps_back"
+      gait_swing_ankle                 = "lifts"
     }
   }
   expect "left" { fires = ["heel_wedge_for_a_slightly_short_calf"] }
@@ -105,11 +110,13 @@ case "6 deg is not short, -1 deg is more than slightly short: no wedge from this
       ankle_dorsiflexion_knee_extended = 6
       ankle_sideways_stability         = "stable"
       gait_midstance_knee              = "snaps_back"
+      gait_swing_ankle                 = "lifts"
     }
     right {
       ankle_dorsiflexion_knee_extended = -1
       ankle_sideways_stability         = "stable"
       gait_midstance_knee              = "snaps_back"
+      gait_swing_ankle                 = "lifts"
     }
   }
   expect "left" {
@@ -205,14 +212,16 @@ case "a calf of grade 4 is weak as well: assistance and a stop stand side by sid
     }
   }
   expect "left" {
-    choices  = { articulation = "open: dorsiflexion_assist, dorsiflexion_stop", strut_stiffness = "left_to_clinician" }
-    findings = { isolated_drop_foot = false }
-    fires    = ["assist_dorsiflexion", "stop_dorsiflexion_of_a_weak_calf"]
+    choices  = { device = "open: composite, rigid", articulation = "open: dorsiflexion_assist, dorsiflexion_stop", strut_stiffness = "left_to_clinician" }
+    findings = { isolated_drop_foot = false, calf_needs_help = true }
+    fires    = ["assist_dorsiflexion", "stop_dorsiflexion_of_a_weak_calf", "more_than_a_lifter_for_a_weak_calf"]
+    silent   = ["no_stimulation_of_a_lost_nerve"]
   }
   expect "right" {
     choices  = { articulation = "dorsiflexion_assist" }
-    findings = { isolated_drop_foot = true }
-    silent   = ["stop_dorsiflexion_of_a_weak_calf"]
+    findings = { isolated_drop_foot = true, calf_needs_help = false }
+    fires    = ["no_stimulation_of_a_lost_nerve"]
+    silent   = ["stop_dorsiflexion_of_a_weak_calf", "more_than_a_lifter_for_a_weak_calf"]
   }
 }
 
@@ -269,7 +278,33 @@ case "the foot is not felt: held, by teaching; felt less: looked at" {
     cautions = ["position_sense_impaired"]
     silent   = ["hold_a_foot_that_is_not_felt"]
   }
-  expect "person" { fires = ["no_stimulation_of_a_lost_nerve"] }
+}
+
+case "a drop foot that drags, and a knee that goes back over a slightly short calf: not a wedge alone" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person { diagnosis_group = "multiple_sclerosis" }
+    left {
+      dorsiflexor_power                = "3"
+      plantarflexor_power              = "4"
+      plantarflexor_tone               = "1"
+      ankle_dorsiflexion_knee_extended = 3
+      ankle_sideways_stability         = "stable"
+      gait_midstance_ankle             = "moves_forward_steadily"
+      gait_midstance_knee              = "hyperextends_slowly"
+      gait_midstance_hindfoot          = "neutral"
+      gait_swing_ankle                 = "hangs"
+      gait_swing_clearance             = "toe_drags"
+    }
+  }
+  expect "left" {
+    choices  = { device = "open: composite, rigid", heel_raise_place = "unanswered" }
+    findings = { calf_slightly_short = true, drop_foot = true }
+    fires    = ["more_than_a_lifter_for_a_weak_calf"]
+    silent   = ["heel_wedge_for_a_slightly_short_calf"]
+    cautions = ["toe_near_the_ground"]
+  }
 }
 
 case "the toe catches with 19 mm measured at best: 6.4 deg more and it drags" {

@@ -3,7 +3,7 @@
 caution "nerve_may_recover" {
   level = "note"
   when  = "finding.palsy_under_a_year"
-  says  = "A recent palsy of the nerve (${person.onset}): about two thirds are said to recover within a year."
+  says  = "A recent palsy of the nerve (${person.onset}). Of peroneal palsies about two thirds are said to recover within a year; nothing was read on a nerve that was cut, or on another nerve."
   act   = "Say that the device is for a time, test the dorsiflexors at each review, and step down as they return."
   basis = "published"
   cites = ["foot_drop_wiki"]
@@ -31,7 +31,7 @@ caution "tone_in_a_drop_foot" {
   level = "precaution"
   when  = "finding.drop_foot && !finding.low_tone"
   says  = "The foot drops against a tone of ${limb.plantarflexor_tone}: what is advised here is for low or normal tone, and a light spring can lose to it."
-  act   = "Use a ruleset for spastic gait or stroke."
+  act   = "Use a ruleset for spastic gait or stroke where one applies; in a condition without spasticity ask why tone is raised."
   basis = "common_practice"
   cites = ["foot_drop_table"]
 }
@@ -48,7 +48,7 @@ caution "position_sense_impaired" {
 caution "toe_near_the_ground" {
   level = "precaution"
   when  = "limb.gait_swing_clearance in ['toe_catches', 'toe_drags']"
-  says  = "The toe meets the ground in swing. Each degree of plantarflexion takes about 3 mm of clearance, of some 19 mm in healthy legs; here ${limb.toe_clearance} are left, which ${quantity.drop_that_is_left} more would use up."
+  says  = "The toe meets the ground in swing. Each degree of plantarflexion takes about 3 mm of clearance, of some 19 mm in healthy legs. Measured clearance: ${limb.toe_clearance}; further drop that would use it up: ${quantity.drop_that_is_left}."
   act   = "Check clearance in shoe and device at the end of a longer walk, and the front edge of the sole for catching."
   basis = "published"
   cites = ["toe_clearance_range"]
@@ -57,7 +57,7 @@ caution "toe_near_the_ground" {
 caution "weight_on_a_weak_hip" {
   level = "note"
   when  = "finding.drop_foot && limb.hip_flexor_power < muscle_power('4')"
-  says  = "Hip flexors of ${limb.hip_flexor_power} swing whatever hangs on this foot. The foot itself pulls with ${quantity.pull_of_the_foot}; every 100 g on it add ${quantity.pull_of_100_grams}. That mass costs energy is published for polio; the grade is a starting value."
+  says  = "Hip flexors of ${limb.hip_flexor_power} swing whatever hangs on this foot. Pull of the foot itself: ${quantity.pull_of_the_foot}; added by every 100 g on it: ${quantity.pull_of_100_grams}. That mass costs energy is published for polio; the grade is a starting value."
   act   = "Weigh shoe and device together, and take the lighter of two that do the task."
   basis = "published"
   cites = ["kelley_2007"]

@@ -12,7 +12,7 @@ rule "assist_dorsiflexion" {
 }
 
 rule "stop_dorsiflexion_of_a_weak_calf" {
-  when     = "finding.drop_foot && (limb.plantarflexor_power <= muscle_power('4') || limb.gait_midstance_ankle == 'too_far_forward')"
+  when     = "finding.drop_foot && finding.calf_needs_help"
   because  = "The calf is weak as well (power ${limb.plantarflexor_power}, shank ${limb.gait_midstance_ankle}): dorsiflexion is stopped. Where assistance is advised too, the joint has to do both. Teaching, not a trial."
   strength = "conditional"
   basis    = "published"

@@ -13,7 +13,8 @@ rule "ease_a_slapping_foot" {
 
 rule "heel_wedge_for_a_slightly_short_calf" {
   when     = "finding.calf_slightly_short && limb.ankle_sideways_stability == 'stable' && limb.gait_midstance_knee in ['hyperextends_slowly', 'snaps_back']"
-  because  = "The calf is slightly short (${limb.ankle_dorsiflexion_knee_extended}), the ankle stable, and the knee goes back: wedges under the heel in an ordinary shoe spare the knee, and a calf that is sore on the flat."
+  unless   = "finding.drop_foot"
+  because  = "The calf is slightly short (${limb.ankle_dorsiflexion_knee_extended}), the ankle stable, and the knee goes back: wedges under the heel in an ordinary shoe spare the knee, and a calf that is sore on the flat. A foot that drops as well needs more than a wedge."
   strength = "conditional"
   basis    = "published"
   cites    = ["foot_drop_table"]
@@ -54,7 +55,7 @@ rule "leaf_spring_after_stroke" {
 }
 
 rule "no_stimulation_of_a_lost_nerve" {
-  when     = "person.diagnosis_group in ['nerve_injury', 'other_neuropathy', 'diabetic_neuropathy', 'polio', 'motor_neurone_disease']"
+  when     = "person.diagnosis_group in ['nerve_injury', 'other_neuropathy', 'diabetic_neuropathy', 'polio', 'motor_neurone_disease'] && finding.isolated_drop_foot"
   because  = "A muscle whose own nerve is lost does not answer to stimulation through the nerve. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
@@ -74,6 +75,15 @@ rule "sides_for_a_loose_ankle" {
   }
 }
 
+rule "more_than_a_lifter_for_a_weak_calf" {
+  when     = "finding.drop_foot && finding.low_tone && finding.calf_needs_help"
+  because  = "The foot drops and the calf is weak as well (power ${limb.plantarflexor_power}, shank ${limb.gait_midstance_ankle}): the device has to lift the foot and hold the shank, which a lifter, a leaf spring or stimulation of the dorsiflexors does not. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "device" { favour = ["composite", "rigid"] }
+}
+
 rule "no_swing_device_on_a_stiff_ankle" {
   when     = "finding.drop_foot && finding.limb_safety.equinus"
   because  = "By hand the ankle goes only to ${limb.ankle_dorsiflexion_knee_extended}, so it is not weakness alone that keeps the foot down, and what only lifts in swing can't lift it. That the passive range is tested first is published; plantigrade as the limit is a starting value."
@@ -82,6 +92,15 @@ rule "no_swing_device_on_a_stiff_ankle" {
   cites    = ["foot_drop_wiki"]
 
   advise "device" { never = ["elastic_lifter", "posterior_leaf_spring", "functional_stimulation"] }
+}
+
+rule "hold_a_drop_on_a_stiff_ankle" {
+  when     = "finding.drop_foot && finding.limb_safety.equinus"
+  because  = "The ankle stops at ${limb.ankle_dorsiflexion_knee_extended}: once it is known what holds it, a device that takes the foot where it stops and holds it there. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "device" { favour = ["composite", "rigid"] }
 }
 
 rule "hold_a_foot_that_is_not_felt" {

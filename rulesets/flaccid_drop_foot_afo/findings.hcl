@@ -22,6 +22,12 @@ finding "stance_steady" {
   because = "Shank, knee and heel are in order while the other leg passes."
 }
 
+finding "calf_needs_help" {
+  holds   = "limb.plantarflexor_power <= muscle_power('4') || limb.gait_midstance_ankle == 'too_far_forward'"
+  because = "Plantarflexors of grade 4 or less, or a shank that comes too far forward, as a teaching algorithm has it."
+  cites   = ["ankle_control_teaching"]
+}
+
 finding "isolated_drop_foot" {
   holds   = "finding.drop_foot && finding.low_tone && finding.stance_steady && limb.plantarflexor_power > muscle_power('4')"
   because = "The foot drops and nothing else is wrong: low tone, steady stance, and a calf that needs no help."

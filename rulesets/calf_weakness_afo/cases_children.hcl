@@ -27,9 +27,9 @@ case "Duchenne dystrophy, walks alone: published views are level" {
     }
   }
   expect "left" {
-    choices  = { device = "open: no_device, articulated" }
+    choices  = { device = "open: no_device, articulated", articulation = "unanswered" }
     findings = { spring_suits = false }
-    silent   = ["spring_for_weak_calf", "hold_a_loose_ankle", "try_several_stiffnesses", "stiffness_by_body_mass"]
+    silent   = ["stop_dorsiflexion", "spring_for_weak_calf", "hold_a_loose_ankle", "try_several_stiffnesses", "stiffness_by_body_mass"]
   }
   expect "right" { choices = { device = "open: no_device, articulated" } }
   expect "person" {
@@ -93,10 +93,11 @@ case "another muscle disease: advised as other weak calves are" {
       functional_ambulation = "5"
     }
     left {
-      heel_rises          = 2
-      plantarflexor_power = "4"
-      plantarflexor_tone  = "0"
-      quadriceps_power    = "4"
+      ankle_sideways_stability = "stable"
+      heel_rises               = 2
+      plantarflexor_power      = "4"
+      plantarflexor_tone       = "0"
+      quadriceps_power         = "4"
     }
   }
   expect "left" {
@@ -131,8 +132,8 @@ case "spina bifida, low lumbar left and sacral right" {
     }
   }
   expect "left" {
-    choices = { device = "rigid" }
-    fires   = ["rigid_for_low_lumbar_level"]
+    choices = { device = "rigid", articulation = "none" }
+    fires   = ["rigid_for_low_lumbar_level", "stop_dorsiflexion"]
     silent  = ["little_for_sacral_level", "level_above_the_ankle", "spring_for_weak_calf"]
   }
   expect "right" {

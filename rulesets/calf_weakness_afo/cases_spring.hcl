@@ -168,16 +168,18 @@ case "one heel rise: a spring, but its stiffness is left to the clinician" {
       diagnosis_group = "nerve_injury"
     }
     left {
-      heel_rises          = 1
-      plantarflexor_power = "4"
-      plantarflexor_tone  = "0"
-      quadriceps_power    = "4"
+      ankle_sideways_stability = "stable"
+      heel_rises               = 1
+      plantarflexor_power      = "4"
+      plantarflexor_tone       = "0"
+      quadriceps_power         = "4"
     }
     right {
-      heel_rises          = 0
-      plantarflexor_power = "4"
-      plantarflexor_tone  = "1"
-      quadriceps_power    = "4-"
+      ankle_sideways_stability = "stable"
+      heel_rises               = 0
+      plantarflexor_power      = "4"
+      plantarflexor_tone       = "1"
+      quadriceps_power         = "4-"
     }
   }
   expect "left" {
@@ -316,10 +318,11 @@ case "eighteen years old, 58 kg: a spring, its softer figure below what was trie
       diagnosis_group = "nerve_injury"
     }
     left {
-      heel_rises          = 0
-      plantarflexor_power = "2"
-      plantarflexor_tone  = "0"
-      quadriceps_power    = "5"
+      ankle_sideways_stability = "stable"
+      heel_rises               = 0
+      plantarflexor_power      = "2"
+      plantarflexor_tone       = "0"
+      quadriceps_power         = "5"
     }
   }
   expect "left" {

@@ -18,6 +18,15 @@ caution "stiffness_outside_the_trial" {
   cites = ["waterval_2019"]
 }
 
+caution "equinus_outside_the_trial" {
+  level = "precaution"
+  when  = "finding.spring_suits && limb.ankle_dorsiflexion_loaded_knee_extended < deg(0)"
+  says  = "Standing, the ankle does not come to plantigrade (${limb.ankle_dorsiflexion_loaded_knee_extended}): a trial of springs for the weak calf left such feet out."
+  act   = "Its findings don't speak for this leg. Build up the heel to what the ankle reaches, try the spring for a short time and measure the result."
+  basis = "published"
+  cites = ["calf_weakness_trial"]
+}
+
 caution "knee_under_a_held_ankle" {
   level = "precaution"
   when  = "finding.calf_weak && limb.quadriceps_power < muscle_power('4')"
@@ -30,7 +39,7 @@ caution "knee_under_a_held_ankle" {
 caution "equinus_that_locks_the_knee" {
   level = "precaution"
   when  = "finding.quadriceps_weak && limb.ankle_dorsiflexion_knee_extended < deg(0)"
-  says  = "The quadriceps are ${limb.quadriceps_power} and the ankle stops at ${limb.ankle_dorsiflexion_knee_extended}: the pointed foot may be what keeps the load in front of this knee."
+  says  = "The quadriceps are of grade ${limb.quadriceps_power} and the ankle stops at ${limb.ankle_dorsiflexion_knee_extended}: the pointed foot may be what keeps the load in front of this knee."
   act   = "Do not take it away before the knee is held otherwise; try heel heights in standing first."
   basis = "from_memory"
 }
@@ -39,7 +48,7 @@ caution "spastic_calf" {
   level = "precaution"
   when  = "finding.calf_weak && finding.calf_spastic"
   says  = "The calf is weak, and its tone is ${limb.plantarflexor_tone}: what is advised here is for a calf without spasticity."
-  act   = "Use a ruleset for spastic gait, and ask why tone is raised in this condition."
+  act   = "Use a ruleset for spastic gait where one applies, and ask why tone is raised in this condition."
   basis = "common_practice"
 }
 
@@ -64,7 +73,7 @@ caution "keep_it_light" {
 caution "duchenne_views_differ" {
   level = "note"
   when  = "finding.duchenne_walker"
-  says  = "Published views on a device by day disagree: three boys did worse in one and a review keeps to night splints; in a study of twenty people an articulated one changed how they moved, and its authors want it early."
+  says  = "Published views on a device by day disagree: three boys did worse in one, and a review finds that devices are often kept to the night; in a study of twenty people an articulated one changed how they moved, and its authors want it early."
   act   = "Decide with the neuromuscular team; if a device is tried by day, count falls and time 10 m with and without."
   basis = "published"
   cites = ["townsend_2015", "stevens_2006", "duchenne_articulated"]

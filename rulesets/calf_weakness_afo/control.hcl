@@ -2,7 +2,8 @@
 
 rule "stop_dorsiflexion" {
   when     = "limb.plantarflexor_power <= muscle_power('4') || finding.shank_falls_forward"
-  because  = "Plantarflexors of ${limb.plantarflexor_power}, shank ${limb.gait_midstance_ankle}: dorsiflexion is stopped, by a joint with a stop or by a device without a joint. Teaching, not a trial."
+  unless   = "finding.duchenne_walker"
+  because  = "Plantarflexors of ${limb.plantarflexor_power}, shank ${limb.gait_midstance_ankle}: dorsiflexion is stopped, by a joint with a stop or by a device without a joint. Teaching, not a trial; nothing was read on a stop in Duchenne dystrophy while the person walks alone."
   strength = "conditional"
   basis    = "published"
   cites    = ["ankle_control_teaching"]

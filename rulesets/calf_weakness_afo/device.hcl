@@ -3,7 +3,8 @@
 
 rule "spring_for_weak_calf" {
   when     = "finding.spring_suits"
-  because  = "The calf is weak (power ${limb.plantarflexor_power}, heel rises ${limb.heel_rises}) and not spastic. In people like this a device added about 0.18 m/s, saved 0.70 J/kg/m and held dorsiflexion back by 3 deg; a spring behind the ankle does it without a joint."
+  unless   = "finding.limb_safety.ankle_loose_sideways"
+  because  = "The calf is weak (power ${limb.plantarflexor_power}, heel rises ${limb.heel_rises}) and not spastic. In people like this four kinds of device, taken together, added about 0.18 m/s, saved 0.70 J/kg/m and held dorsiflexion back by 3 deg; a spring behind the ankle, without a joint, is the kind whose stiffness was tried. A loose ankle needs more."
   strength = "conditional"
   basis    = "published"
   cites    = ["waterval_2019", "waterval_2020"]
@@ -26,7 +27,7 @@ rule "composite_after_limb_trauma" {
 
 rule "hold_a_loose_ankle" {
   when     = "finding.calf_weak && finding.limb_safety.ankle_loose_sideways && !finding.advised_apart"
-  because  = "The calf is weak and the ankle is ${limb.ankle_sideways_stability}: the device takes the calf's place and holds the ankle sideways too, which an open spring does not. That such an ankle needs it is published; which device is from memory."
+  because  = "The calf is weak and the ankle is “${limb.ankle_sideways_stability}”: the device takes the calf's place and holds the ankle sideways too, which an open spring does not. That a very weak calf on such an ankle needs it is published; that a less weak one does, and which device, is from memory."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["ground_reaction_standing"]
@@ -36,7 +37,7 @@ rule "hold_a_loose_ankle" {
 
 rule "over_the_knee_after_polio" {
   when     = "person.diagnosis_group == 'polio' && finding.quadriceps_weak"
-  because  = "Quadriceps of ${limb.quadriceps_power} after polio: a device over the knee is what is usually given."
+  because  = "Quadriceps of grade ${limb.quadriceps_power} after polio: a device over the knee is what is usually given."
   strength = "conditional"
   basis    = "published"
   cites    = ["fengler_2011"]
@@ -46,7 +47,7 @@ rule "over_the_knee_after_polio" {
 
 rule "load_in_front_of_the_knee" {
   when     = "person.diagnosis_group == 'polio' && finding.quadriceps_weak && limb.gait_midstance_knee in ['near_straight', 'hyperextends_slowly']"
-  because  = "The quadriceps are ${limb.quadriceps_power}, yet the knee stands (${limb.gait_midstance_knee}) because the load runs in front of it. Where a device over the knee has failed or is refused, an anterior shell, or a shoe that brings the load forward, can keep it there. One published case."
+  because  = "The quadriceps are of grade ${limb.quadriceps_power}, yet the knee stands (${limb.gait_midstance_knee}) because the load runs in front of it. Where a device over the knee has failed or is refused, an anterior shell, or a shoe that brings the load forward, can keep it there. One published case."
   strength = "conditional"
   basis    = "published"
   cites    = ["fengler_2011"]
@@ -67,7 +68,7 @@ rule "over_the_knee_that_gives_way" {
 
 rule "no_day_device_in_duchenne" {
   when     = "finding.duchenne_walker"
-  because  = "Three boys who walked alone were slower over 10 m and went 25 m less far in a daytime dynamic-response device, and two of them fell more; a review finds that devices are often kept to the night while walking lasts."
+  because  = "Three boys who walked alone were slower over 10 m and went 25 m less far in six minutes in a daytime dynamic-response device, and two of them fell more; a review finds that devices are often kept to the night while walking lasts."
   strength = "conditional"
   basis    = "published"
   cites    = ["townsend_2015", "stevens_2006"]
@@ -95,6 +96,7 @@ rule "rigid_for_low_lumbar_level" {
   cites    = ["spina_bifida_review"]
 
   advise "device" { favour = "rigid" }
+  advise "articulation" { favour = "none" }
 }
 
 rule "little_for_sacral_level" {

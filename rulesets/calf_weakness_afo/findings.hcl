@@ -39,13 +39,13 @@ finding "advised_apart" {
 
 finding "spring_suits" {
   holds   = "finding.calf_weak && !finding.calf_spastic && !finding.quadriceps_weak && !finding.advised_apart && person.age >= years(18)"
-  because = "An adult with a weak calf, no spasticity and a knee that the quadriceps can hold: the people of the trials of spring devices. That they were adults is from memory."
-  cites   = ["waterval_2019", "waterval_2020"]
+  because = "An adult with a weak calf, no spasticity and a knee that the quadriceps can hold: the people of the trials of spring devices, one of which took in ages from 18 to 80."
+  cites   = ["calf_weakness_trial", "waterval_2019", "waterval_2020"]
 }
 
 finding "duchenne_walker" {
   holds   = "person.diagnosis_group == 'muscle_disease' && person.duchenne_dystrophy && person.functional_ambulation >= functional_ambulation('4')"
-  because = "Walks without anybody's help."
+  because = "Walks without anybody's help: what the sources call independently ambulant, taken as alone on level ground or anywhere."
 }
 
 finding "full_calf_by_4_rises" {

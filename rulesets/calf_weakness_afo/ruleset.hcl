@@ -17,7 +17,7 @@ ruleset "calf_weakness_afo" {
 # Calf weakness
 
 citation "calf_weakness_trial" {
-  text     = "BMJ Open, table 1 of a trial protocol: calf weakness as a grade below 5 or unable to do more than 3 heel rises"
+  text     = "BMJ Open, table 1 of a trial protocol: calf weakness as a grade below 5 or unable to do more than 3 heel rises; 18 to 80 years, no equinus on standing, no need of a device over the knee"
   url      = "https://bmjopen.bmj.com/highwire/markup/115562/expansion"
   standing = "read"
 }

@@ -130,6 +130,28 @@ rule "ground_reaction_in_spite_of_contracture" {
   advise "device" { favour = "anterior_shell_ground_reaction" }
 }
 
+# What the table on foot drop adds where the condition is not cerebral palsy
+
+rule "stiffer_spring_or_stimulation_for_a_spastic_drop" {
+  when     = "finding.patterns_from_elsewhere && finding.drop_foot && finding.calf_spastic && !finding.turns_in"
+  because  = "A spastic calf (tone ${limb.plantarflexor_tone}) that pulls the foot down in swing without turning it in, on a steady leg: a composite spring that is stiffer than the tone, or stimulation of the nerve. The table is for neurology in general, not for cerebral palsy."
+  strength = "conditional"
+  basis    = "published"
+  cites    = ["foot_drop_table"]
+
+  advise "device" { favour = ["composite", "functional_stimulation"] }
+}
+
+rule "moulded_device_for_inversion" {
+  when     = "finding.patterns_from_elsewhere && finding.calf_spastic && finding.turns_in"
+  because  = "The calf is spastic (tone ${limb.plantarflexor_tone}) and the foot lands or stands on its outer border, so its contact is unsure: a moulded device holds it in the best position that it reaches and makes up the lost range. The table does not say of what it is made."
+  strength = "conditional"
+  basis    = "published"
+  cites    = ["foot_drop_table"]
+
+  advise "device" { favour = ["composite", "rigid"] }
+}
+
 rule "hold_the_foot_for_standing" {
   when     = "finding.stands_more_than_walks"
   because  = "Gross motor function level ${person.gross_motor_function}: an orthosis is thought of for the position of the foot in sitting, transfers and supported standing. From memory; that it holds the ankle is common practice, no source."

@@ -8,6 +8,12 @@ finding "spastic" {
   because = "The published patterns are of spastic gait; toe walking without a known cause goes its own way."
 }
 
+finding "patterns_from_elsewhere" {
+  holds   = "person.diagnosis_group in ['brain_injury', 'spinal_cord_lesion', 'multiple_sclerosis']"
+  because = "The patterns and their devices were published for cerebral palsy; the table on foot drop is for neurology in general."
+  cites   = ["foot_drop_table"]
+}
+
 finding "one_sided" {
   holds   = "person.distribution == 'one_side'"
   because = "The types of hemiplegia are for one side."
@@ -34,11 +40,21 @@ finding "foot_hangs_in_swing" {
   because = "The foot is not lifted in swing; turned in or out counts too."
 }
 
+finding "turns_in" {
+  holds   = "limb.gait_initial_contact == 'lateral_border' || limb.gait_midstance_hindfoot == 'varus'"
+  because = "The foot lands on its outer border, or stands on it."
+}
+
 # What is measured
+
+finding "calf_spastic" {
+  holds   = "limb.plantarflexor_tone >= modified_ashworth('1+')"
+  because = "A catch and then resistance. The table on foot drop gives no grade; 1+ is a starting value without a source."
+}
 
 finding "range_to_be_gained" {
   holds   = "limb.ankle_dorsiflexion_knee_extended <= deg(5)"
-  because = "The range at which children were cast in one trial, up to 5 deg; a trial of night splints gains range first below 5 deg."
+  because = "The range at which children were cast in one small study, up to 5 deg; a trial of night splints gains range first below 5 deg."
   cites   = ["cottalorda_2000", "maas_2012"]
 }
 
@@ -145,7 +161,7 @@ finding "stands_more_than_walks" {
 
 finding "young_child_to_cast" {
   holds   = "person.diagnosis_group == 'cerebral_palsy' && person.age < years(6) && finding.range_to_be_gained"
-  because = "A child with cerebral palsy of an age and range like those who were cast in one trial. They were 3.1 years old on average; the limit of 6 years is a starting value."
+  because = "A child with cerebral palsy of an age and range like those who were cast in one small study. They were 3.1 years old on average; the limit of 6 years is a starting value."
   cites   = ["cottalorda_2000"]
 }
 

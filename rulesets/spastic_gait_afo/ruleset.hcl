@@ -101,6 +101,21 @@ citation "carmick_2012" {
   standing = "read"
 }
 
+# Conditions other than cerebral palsy
+
+citation "prenton_2016" {
+  text     = "Prenton 2016, J Rehabil Med 48:646: stimulation against ankle-foot orthosis for foot drop after stroke, 5 trials, 815 people, walking equal (abstract)"
+  doi      = "10.2340/16501977-2136"
+  url      = "https://www.medicaljournals.se/jrm/content/html/10.2340/16501977-2136"
+  standing = "read"
+}
+
+citation "sclerosis_case_2018" {
+  text     = "University of Iowa physical therapy case report, 2018: one man with multiple sclerosis, fast pace 0.45 m/s with an ankle-foot orthosis, 0.35 m/s with stimulation (abstract)"
+  url      = "https://ir.uiowa.edu/pt_casereports/59/"
+  standing = "read"
+}
+
 # Range
 
 citation "cottalorda_2000" {

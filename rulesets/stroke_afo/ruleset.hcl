@@ -61,7 +61,7 @@ citation "prenton_2016" {
 }
 
 citation "sclerosis_case_2018" {
-  text     = "University of Iowa physical therapy case report, 2018: one man with multiple sclerosis, 0.45 m/s with an ankle-foot orthosis, 0.35 m/s with stimulation (abstract)"
+  text     = "University of Iowa physical therapy case report, 2018: one man with multiple sclerosis, fast pace 0.45 m/s with an ankle-foot orthosis, 0.35 m/s with stimulation (abstract)"
   url      = "https://ir.uiowa.edu/pt_casereports/59/"
   standing = "read"
 }

@@ -117,6 +117,9 @@ func repeat(t *testing.T, block []string, show string) (out []string) {
 			t.Fatalf("%s\n%s", line, printed.String())
 		}
 		out = append(out, line)
+		if printed.Len() == 0 {
+			continue
+		}
 		text := strings.Split(strings.TrimRight(printed.String(), "\n"), "\n")
 		for i := range text {
 			text[i] = strings.TrimRight(text[i], " ")

@@ -17,7 +17,7 @@ rule "cast_at_a_right_angle" {
 
 rule "cast_where_the_ankle_stops" {
   when     = "finding.short_of_plantigrade"
-  because  = "With the knee extended the ankle stops at ${quantity.usable_range}. Forced further, the midfoot breaks or the knee bends, so it is cast there, with ${quantity.block_for_the_ankle} under the heel to support it, and the heel is built up."
+  because  = "With the knee extended the ankle stops at ${quantity.usable_range}. Forced further, the midfoot breaks or the knee bends, so it is cast there, and the heel is built up."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2010"]
@@ -26,6 +26,14 @@ rule "cast_where_the_ankle_stops" {
     at_most = "quantity.usable_range"
     aim     = "quantity.cast_angle"
   }
+}
+
+rule "block_under_a_short_ankle" {
+  when     = "finding.short_of_plantigrade && !finding.block_beyond_reach"
+  because  = "With the ankle at ${quantity.usable_range} it takes ${quantity.block_for_the_ankle} under the heel to support the foot with the shank upright; the shoe has ${quantity.shoe_drop}, and the higher of the two is taken. Worked out from the geometry; common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
   advise "cast_block_height" {
     at_least = "quantity.block_for_the_ankle"
     aim      = "greatest(quantity.shoe_drop, quantity.block_for_the_ankle)"
@@ -143,7 +151,7 @@ rule "no_post_under_a_level_forefoot" {
 # The lean of the shank
 
 rule "lean_the_shank" {
-  when     = "finding.ankle_is_held"
+  when     = "finding.ankle_is_held && finding.lean_can_be_had"
   because  = "A device that works in stance sets the lean of the shank. Tuning starts at ${quantity.starting_lean} and stays from 7 to 15 deg: figures from memory, tuned on the person at the fitting."
   strength = "conditional"
   basis    = "from_memory"
@@ -157,7 +165,7 @@ rule "lean_the_shank" {
 }
 
 rule "lean_as_healthy_walkers_do" {
-  when     = "finding.ankle_is_held"
+  when     = "finding.ankle_is_held && finding.lean_can_be_had"
   because  = "At ${person.walking_speed} with a height of ${person.height} a healthy shank leans ${quantity.lean_at_own_speed} at 30 % of the gait cycle, SD 2 to 3 deg. That is walking, not standing in a device."
   strength = "conditional"
   basis    = "published"
@@ -177,7 +185,8 @@ rule "no_more_lean_for_a_knee_that_bends" {
 }
 
 rule "no_less_lean_for_a_knee_that_goes_back" {
-  when     = "finding.knee_goes_back"
+  when     = "finding.knee_goes_back && finding.lean_can_be_had"
+  unless   = "finding.weak_quadriceps"
   because  = "A shank that leans bends the knee that passes straight now (${limb.gait_midstance_knee}). The lean does not go below where tuning starts; that limit is a starting value without a source."
   strength = "conditional"
   basis    = "common_practice"
@@ -189,7 +198,7 @@ rule "no_less_lean_for_a_knee_that_goes_back" {
 # Under both heels
 
 rule "build_up_the_heel" {
-  when     = "quantity.heel_short_by > mm(0)"
+  when     = "!finding.heel_beyond_reach && quantity.heel_short_by > mm(0)"
   because  = "With the ankle at ${quantity.cast_angle} the shoe's ${quantity.shoe_drop} leave the shank short of ${quantity.starting_lean}: ${quantity.heel_raise_wanted} more stand it there. Worked out from the geometry; wedges at the fitting settle it."
   strength = "conditional"
   basis    = "from_memory"
@@ -199,7 +208,7 @@ rule "build_up_the_heel" {
 }
 
 rule "leave_the_heel" {
-  when     = "quantity.heel_short_by <= mm(0)"
+  when     = "!finding.heel_beyond_reach && quantity.heel_short_by <= mm(0)"
   because  = "The shoe's ${quantity.shoe_drop} are enough: either they stand the shank where tuning starts, or stance needs nothing from the device."
   strength = "conditional"
   basis    = "common_practice"
@@ -209,7 +218,7 @@ rule "leave_the_heel" {
 }
 
 rule "raise_under_a_shallow_shoe" {
-  when     = "quantity.heel_short_by > mm(0) && limb.shoe_depth == 'shallow'"
+  when     = "!finding.heel_beyond_reach && quantity.heel_short_by > mm(0) && limb.shoe_depth == 'shallow'"
   because  = "A shallow shoe has no room for a raise: inside, it lifts the heel out of the counter. Common practice, no source."
   strength = "conditional"
   basis    = "common_practice"
@@ -218,7 +227,7 @@ rule "raise_under_a_shallow_shoe" {
 }
 
 rule "high_raise_under_the_sole" {
-  when     = "quantity.heel_short_by > mm(10)"
+  when     = "!finding.heel_beyond_reach && quantity.heel_short_by > mm(10)"
   because  = "A raise of ${quantity.heel_raise_wanted} inside would lift the heel out of the counter of any shoe, so it goes under the sole; as much as the shoe holds can still go inside. Common practice; the limit of 10 mm is a starting value without a source."
   strength = "conditional"
   basis    = "common_practice"
@@ -227,7 +236,7 @@ rule "high_raise_under_the_sole" {
 }
 
 rule "raise_inside_a_deep_shoe" {
-  when     = "quantity.heel_short_by > mm(0) && quantity.heel_short_by <= mm(10) && limb.shoe_depth == 'extra'"
+  when     = "!finding.heel_beyond_reach && quantity.heel_short_by > mm(0) && quantity.heel_short_by <= mm(10) && limb.shoe_depth == 'extra'"
   because  = "A deep shoe takes a raise of ${quantity.heel_raise_wanted} in the foot shell, where the foot can't slide off it. Common practice; the limit of 10 mm is a starting value without a source."
   strength = "conditional"
   basis    = "common_practice"
@@ -236,8 +245,8 @@ rule "raise_inside_a_deep_shoe" {
 }
 
 rule "raise_the_other_side" {
-  when     = "quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
-  because  = "The raise lifts this ankle by ${quantity.ankle_rise_of_heel_raise} and the device by ${limb.device_thickness_under_ball}; less what the blocks show this leg to be short, the other side needs ${quantity.opposite_side_lower_by} under its whole sole, because under the heel alone about three tenths would be lost."
+  when     = "!finding.heel_beyond_reach && quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
+  because  = "The raise lifts this ankle by ${quantity.ankle_rise_of_heel_raise} and the device by ${limb.device_thickness_under_ball}; less what the blocks show this leg to be short, the other side needs ${quantity.opposite_side_lower_by} under its whole sole, because under the heel alone about three tenths would be lost. Worked out from the geometry; that the other side takes the device's thickness is reported from one small study."
   strength = "conditional"
   basis    = "published"
   cites    = ["sound_side_insert", "leg_length_blocks"]
@@ -247,7 +256,7 @@ rule "raise_the_other_side" {
 }
 
 rule "leave_the_other_side" {
-  when     = "quantity.opposite_side_lower_by <= mm(0) && other.device_thickness_under_ball == mm(0)"
+  when     = "!finding.heel_beyond_reach && quantity.opposite_side_lower_by <= mm(0) && other.device_thickness_under_ball == mm(0)"
   because  = "Device and raise make up for no more than what this leg is short: the other side is left."
   strength = "conditional"
   basis    = "published"

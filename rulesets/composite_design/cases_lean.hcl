@@ -12,7 +12,11 @@ case "lean slower than 0.6 body heights a second" {
       walking_speed = 1.0
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "11 deg" }
@@ -37,7 +41,11 @@ case "lean at 0.6 body heights a second" {
       walking_speed = 1.02
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
@@ -62,7 +70,11 @@ case "lean a little faster than 0.6 body heights a second" {
       walking_speed = 1.1
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
@@ -87,7 +99,11 @@ case "lean slower than 0.8 body heights a second" {
       walking_speed = 1.3
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.05 deg" }
@@ -112,7 +128,11 @@ case "lean at 0.8 body heights a second" {
       walking_speed = 1.36
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
@@ -137,7 +157,11 @@ case "lean faster than 0.8 body heights a second" {
       walking_speed = 1.45
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
@@ -162,7 +186,11 @@ case "lean at seventeen, slower than 0.6 body heights a second" {
       walking_speed = 1.0
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "11 deg" }
@@ -187,7 +215,11 @@ case "lean at seventeen, slower than 0.8 body heights a second" {
       walking_speed = 1.3
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..12.23 deg" }
@@ -212,7 +244,11 @@ case "lean at seventeen, at a natural speed" {
       walking_speed = 1.45
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "open: 11..13.14 deg" }
@@ -237,7 +273,11 @@ case "lean just eighteen, slower than 0.6 body heights a second" {
       walking_speed = 1.0
       walking_aid   = "none"
     }
-    left { plantarflexor_tone = "1+" }
+    left {
+      plantarflexor_tone               = "1+"
+      ankle_dorsiflexion_knee_extended = 5
+      heel_contact_standing            = "full"
+    }
   }
   expect "left" {
     choices  = { shank_to_vertical_target = "11 deg" }
@@ -248,126 +288,5 @@ case "lean just eighteen, slower than 0.6 body heights a second" {
   expect "person" {
     findings   = { walks_very_slowly = true, walks_slowly = true }
     quantities = { lean_at_own_speed = "10.69 deg", speed_in_heights = "0.5882 1 +- 0.0002" }
-  }
-}
-
-case "a knee that stays bent: no more than where tuning starts" {
-  basis = "common_practice"
-  given {
-    device_for = ["right"]
-    person {
-      age           = 50
-      height        = 170
-      walking_speed = 1.45
-      walking_aid   = "none"
-    }
-    right {
-      plantarflexor_tone  = "1+"
-      quadriceps_power    = "5"
-      gait_midstance_knee = "too_flexed"
-    }
-  }
-  expect "right" {
-    choices  = { shank_to_vertical_target = "11 deg (not provisional)" }
-    findings = { knee_bends_under_load = true, knee_goes_back = false, weak_quadriceps = false }
-    fires    = ["no_more_lean_for_a_knee_that_bends"]
-    silent   = ["no_less_lean_for_a_knee_that_goes_back", "weak_quadriceps_in_a_lean"]
-  }
-}
-
-case "a knee that goes back: no less than where tuning starts" {
-  basis = "common_practice"
-  given {
-    device_for = ["right"]
-    person {
-      age           = 50
-      height        = 170
-      walking_speed = 1.45
-      walking_aid   = "none"
-    }
-    right {
-      plantarflexor_tone  = "1+"
-      quadriceps_power    = "5"
-      gait_midstance_knee = "snaps_back"
-    }
-  }
-  expect "right" {
-    choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
-    findings = { knee_goes_back = true, knee_bends_under_load = false }
-    fires    = ["no_less_lean_for_a_knee_that_goes_back"]
-    silent   = ["no_more_lean_for_a_knee_that_bends"]
-  }
-}
-
-case "quadriceps 3+: weak, so no more lean, and a soft heel" {
-  basis = "common_practice"
-  given {
-    device_for = ["right"]
-    person {
-      age           = 50
-      height        = 170
-      walking_speed = 1.45
-      walking_aid   = "none"
-    }
-    right {
-      plantarflexor_tone  = "1+"
-      quadriceps_power    = "3+"
-      gait_midstance_knee = "near_straight"
-    }
-  }
-  expect "right" {
-    choices  = { shank_to_vertical_target = "11 deg (not provisional)" }
-    cautions = ["weak_quadriceps_in_a_lean"]
-    findings = { weak_quadriceps = true }
-    fires    = ["no_more_lean_for_a_knee_that_bends", "cushion_the_heel_for_a_weak_knee"]
-    silent   = ["no_less_lean_for_a_knee_that_goes_back"]
-  }
-}
-
-case "quadriceps 4: the lean is not limited" {
-  basis = "common_practice"
-  given {
-    device_for = ["right"]
-    person {
-      age           = 50
-      height        = 170
-      walking_speed = 1.45
-      walking_aid   = "none"
-    }
-    right {
-      plantarflexor_tone  = "1+"
-      quadriceps_power    = "4"
-      gait_midstance_knee = "near_straight"
-    }
-  }
-  expect "right" {
-    choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
-    findings = { weak_quadriceps = false }
-    fires    = ["lean_the_shank"]
-    silent   = ["no_more_lean_for_a_knee_that_bends", "cushion_the_heel_for_a_weak_knee", "weak_quadriceps_in_a_lean"]
-  }
-}
-
-case "quadriceps 4+: the lean is not limited" {
-  basis = "common_practice"
-  given {
-    device_for = ["right"]
-    person {
-      age           = 50
-      height        = 170
-      walking_speed = 1.45
-      walking_aid   = "none"
-    }
-    right {
-      plantarflexor_tone  = "1+"
-      quadriceps_power    = "4+"
-      gait_midstance_knee = "near_straight"
-    }
-  }
-  expect "right" {
-    choices  = { shank_to_vertical_target = "open: 11..12.56 deg" }
-    findings = { weak_quadriceps = false }
-    fires    = ["lean_the_shank"]
-    silent   = ["no_more_lean_for_a_knee_that_bends", "cushion_the_heel_for_a_weak_knee", "weak_quadriceps_in_a_lean"]
   }
 }

@@ -12,6 +12,7 @@ case "varus of 6 N·m: the three forces from behind" {
     left {
       gait_midstance_hindfoot          = "varus"
       hindfoot_corrects_standing       = "fully"
+      hindfoot_corrects_by_hand        = "fully"
       hindfoot_resistance              = 6
       medial_malleolus_height          = 65
       lateral_malleolus_height         = 55
@@ -40,6 +41,7 @@ case "valgus of 3 N·m: the mirror image" {
     right {
       gait_midstance_hindfoot    = "valgus"
       hindfoot_corrects_standing = "fully"
+      hindfoot_corrects_by_hand  = "fully"
       hindfoot_resistance        = 3
       medial_malleolus_height    = 55
       lateral_malleolus_height   = 45
@@ -83,6 +85,32 @@ case "exactly 13.7 kPa under strap and shell" {
     choices    = { closure = "open: strap, wide_padded_strap, anterior_shell" }
     quantities = { force_at_shank = "68.5 N", shank_radius = "50 mm", strap_mean_pressure = "13.7 kPa", shell_mean_pressure = "13.7 kPa" }
     silent     = ["no_narrow_strap_under_a_large_force", "pressure_that_may_hurt"]
+  }
+}
+
+case "a shell that wraps more than half of the leg bears no more than one that wraps half" {
+  basis = "common_practice"
+  given {
+    device_for = ["left"]
+    person { walking_aid = "none" }
+    left {
+      plantarflexor_tone               = "2"
+      ankle_dorsiflexion_knee_extended = 10
+      heel_contact_standing            = "full"
+      gait_midstance_ankle             = "held_back"
+      plantarflexor_resistance         = 13.8
+      medial_malleolus_height          = 85
+      lateral_malleolus_height         = 75
+      shank_contact_height             = 280
+      calf_girth                       = 314.15926535
+      strap_width                      = 50
+      shank_shell_height               = 50
+      shank_shell_half_arc             = 150
+    }
+  }
+  expect "left" {
+    quantities = { shell_mean_pressure = "13.8 kPa" }
+    cautions   = ["pressure_that_may_hurt"]
   }
 }
 

@@ -67,6 +67,7 @@ case "a valgus on skin that feels little: a wall instead of a strap" {
     person { walking_aid = "none" }
     right {
       gait_midstance_hindfoot    = "valgus"
+      hindfoot_corrects_by_hand  = "fully"
       hindfoot_corrects_standing = "fully"
       protective_sensation       = "reduced"
     }

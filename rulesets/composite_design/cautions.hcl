@@ -4,7 +4,7 @@
 
 caution "standing_is_not_walking" {
   level = "note"
-  when  = "finding.ankle_is_held"
+  when  = "finding.ankle_is_held && finding.lean_can_be_had"
   says  = "The lean of ${quantity.device_shank_to_vertical} is that of standing, before the strut gives. In a trial every lean set in standing was larger in walking, and a higher heel bent the knee more."
   act   = "Try less, this and more lean in walking, and keep the one at which the knee is best. A range is read to 5 to 6 deg, so wedges finer than about 5 mm are below what can be told."
   basis = "published"
@@ -13,7 +13,7 @@ caution "standing_is_not_walking" {
 
 caution "memory_and_walkers_disagree_on_the_lean" {
   level = "note"
-  when  = "finding.ankle_is_held && !finding.walks_very_slowly"
+  when  = "finding.ankle_is_held && finding.lean_can_be_had && !finding.walks_very_slowly"
   says  = "Two sides: tuning starts at ${quantity.starting_lean}, a figure from memory for standing in a device; healthy people who walk as fast as this lean ${quantity.lean_at_own_speed} at 30 % of the gait cycle."
   act   = "Start at the lower one, and let the walking decide."
   basis = "published"
@@ -31,7 +31,7 @@ caution "only_the_bent_knee_gets_there" {
 
 caution "midfoot_may_hide_equinus" {
   level = "precaution"
-  when  = "limb.midfoot_break in ['slight', 'marked'] && quantity.usable_range >= deg(0)"
+  when  = "limb.midfoot_break in ['slight', 'marked'] && (quantity.usable_range >= deg(0) || finding.flat_only_under_load)"
   says  = "The range of ${quantity.usable_range} was found in a foot whose midfoot bends (${limb.midfoot_break}): part of it may not be in the ankle."
   act   = "Measure again with the foot held in supination. If the ankle then stops short, cast it there."
   basis = "published"
@@ -44,14 +44,22 @@ caution "load_changes_the_hindfoot" {
     limb.hindfoot_corrects_by_hand in ['none_needed', 'fully'] && limb.hindfoot_corrects_standing in ['partly', 'not_at_all']
     || limb.hindfoot_corrects_by_hand in ['partly', 'not_at_all'] && limb.hindfoot_corrects_standing in ['none_needed', 'fully']
   EOT
-  says  = "By hand the hindfoot corrects ${limb.hindfoot_corrects_by_hand}, on standing ${limb.hindfoot_corrects_standing}. The design follows what was found on standing. Common practice, no source."
+  says  = "By hand the hindfoot corrects ${limb.hindfoot_corrects_by_hand}, on standing ${limb.hindfoot_corrects_standing}. The design follows what was found on standing, but moves no heel that no hand moves. Common practice, no source."
   act   = "Look again, with the knee straight, before the cast is taken."
+  basis = "common_practice"
+}
+
+caution "heel_beyond_reach" {
+  level = "precaution"
+  when  = "finding.heel_beyond_reach"
+  says  = "With the ankle at ${quantity.usable_range} the heel would have to stand more than 60 mm above the shoe's, or higher than half of the length from heel to ball, to lean the shank by ${quantity.starting_lean}: no raise is given. Worked out from the geometry; the 60 mm are a starting value without a source."
+  act   = "Ask what range can be gained before anything is cast. If a device is still wanted, stand the person on blocks and find the least raise, and the least lean, at which the knee is safe."
   basis = "common_practice"
 }
 
 caution "high_heel_raise" {
   level = "precaution"
-  when  = "quantity.heel_raise_wanted > mm(20)"
+  when  = "!finding.heel_beyond_reach && quantity.heel_raise_wanted > mm(20)"
   says  = "The heel asks for ${quantity.heel_raise_wanted} beyond the shoe's ${quantity.shoe_drop}: that loads the ball of the foot, and the shoe may not hold it. The limit of 20 mm is a starting value without a source."
   act   = "Try it in standing and walking before the cast, look at the skin under the ball, and ask whether range can be gained or less lean will do."
   basis = "common_practice"
@@ -68,20 +76,11 @@ caution "other_shoes" {
 
 caution "opposite_raise_by_blocks" {
   level = "note"
-  when  = "quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
+  when  = "!finding.heel_beyond_reach && quantity.opposite_side_lower_by > mm(0) && other.device_thickness_under_ball == mm(0)"
   says  = "The other side's raise of ${quantity.opposite_side_lower_by} is worked out, and rests on the blocks. Leg lengths agree poorly between observers."
-  act   = "Check it with blocks, standing in both shoes and the device; round to what can be built."
+  act   = "Check it with blocks, standing in both shoes and the device; round to what can be built. Blocks that were taken with this heel off the floor count part of the raise twice."
   basis = "published"
   cites = ["leg_length_blocks", "jarvis_2012"]
-}
-
-caution "weak_quadriceps_in_a_lean" {
-  level = "precaution"
-  when  = "finding.weak_quadriceps && finding.ankle_is_held"
-  says  = "Quadriceps of ${limb.quadriceps_power}: a held ankle bends the knee as weight comes on (measured after stroke), and the more so the higher the heel. The grade is a starting value without a source."
-  act   = "Less lean, a soft or bevelled heel, and the first steps with support at hand."
-  basis = "published"
-  cites = ["mulroy_2010", "kerkum_thesis"]
 }
 
 # Stiffness
@@ -93,6 +92,15 @@ caution "mass_and_measured_best_disagree" {
   act   = "Try at least two stiffnesses in walking, and keep the best."
   basis = "published"
   cites = ["waterval_2021", "schwartz_2008"]
+}
+
+caution "stiffer_than_any_device" {
+  level = "precaution"
+  when  = "finding.calf_cannot_lift && finding.stiffer_than_published"
+  says  = "For ${person.body_mass} up to ${quantity.demand_most} is worked out: more than the 8.17 N·m/° of the stiffest device in 25 studies, so no figure is aimed at, only the range is shown."
+  act   = "Ask the workshop and the makers of the parts what bears this person, and test it in a fixture before it is worn."
+  basis = "published"
+  cites = ["totah_2019"]
 }
 
 caution "outside_the_tried_stiffness" {

@@ -12,6 +12,21 @@ finding "flat_only_under_load" {
   because = "A foot that only comes flat under body weight is a different foot from one that never does. Common practice, no source."
 }
 
+finding "lean_can_be_had" {
+  holds   = "quantity.usable_range >= deg(-19)"
+  because = "Up to 19 deg short of plantigrade a heel of half the length from heel to ball still leans the shank by 11 deg. Worked out from the geometry; beyond it no heel does."
+}
+
+finding "heel_beyond_reach" {
+  holds   = "!finding.lean_can_be_had || quantity.heel_short_by > mm(60)"
+  because = "The heel would have to be higher than half of the length from heel to ball, or more than 60 mm beyond the shoe's, the most that can be asked for. The 60 mm are a starting value without a source."
+}
+
+finding "block_beyond_reach" {
+  holds   = "quantity.usable_range < deg(-30) || quantity.block_for_the_ankle > mm(60)"
+  because = "The block would have to be higher than half of the length from heel to ball, or more than 60 mm. The 60 mm are a starting value without a source."
+}
+
 finding "spastic_calf" {
   holds   = "limb.plantarflexor_tone >= modified_ashworth('1+')"
   because = "A catch, and resistance after it. The grade is a starting value without a source; trials of calf weakness leave spasticity out."
@@ -41,6 +56,12 @@ finding "calf_cannot_lift" {
   holds   = "limb.heel_rises == 0 && !finding.spastic_calf"
   because = "One full heel rise on one leg takes about the moment of walking's push-off; who can't do one has less. Worked out from statics; not for a spastic calf."
   cites   = ["schwartz_2008"]
+}
+
+finding "stiffer_than_published" {
+  holds   = "quantity.demand_most > Nm_per_deg(8.17)"
+  because = "More than the stiffest device of 25 studies had."
+  cites   = ["totah_2019"]
 }
 
 finding "weak_quadriceps" {
@@ -106,8 +127,8 @@ finding "forefoot_drives_the_varus" {
 }
 
 finding "hindfoot_comes_straight" {
-  holds   = "limb.hindfoot_corrects_standing in ['fully', 'partly']"
-  because = "It can be brought towards the line where it counts: standing on it. Common practice, no source."
+  holds   = "limb.hindfoot_corrects_standing in ['fully', 'partly'] && !finding.limb_safety.hindfoot_fixed"
+  because = "It can be brought towards the line where it counts, standing on it, and a hand moves it too. Common practice, no source."
 }
 
 finding "forefoot_abducted" {

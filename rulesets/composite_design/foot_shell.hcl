@@ -68,6 +68,19 @@ rule "strap_over_the_instep" {
   advise "ankle_strap" { favour = "instep" }
 }
 
+rule "wrap_for_a_foot_that_does_not_feel" {
+  when     = "finding.foot_pulled_down && finding.limb_safety.insensate"
+  because  = "Sensation is ${limb.protective_sensation}, and a strap over an instep that can't feel is an edge: a dorsal wrap holds the foot down and back with more surface. Common practice, no source."
+  strength = "conditional"
+  basis    = "common_practice"
+
+  advise "ankle_strap" {
+    never  = "instep"
+    favour = "none"
+  }
+  advise "foot_shell" { favour = "dorsal" }
+}
+
 rule "no_ankle_strap_for_the_swing" {
   when     = "finding.swing_only && limb.gait_midstance_hindfoot == 'neutral'"
   because  = "The foot hangs and nothing pulls it down or sideways: the shoe holds the heel back. Common practice, no source."

@@ -64,7 +64,7 @@ rule "carry_the_foot_in_swing" {
 
 rule "hold_the_varus" {
   when     = "finding.varus_in_stance && finding.hindfoot_comes_straight"
-  because  = "The heel turns in and comes back on standing (${limb.hindfoot_corrects_standing}): three points hold it there, and a strap from the lateral side pulls with them."
+  because  = "The heel turns in and comes back on standing (${limb.hindfoot_corrects_standing}): three points hold it there, and a strap from the lateral side pulls with them. The strap is published; the points are common practice."
   strength = "conditional"
   basis    = "published"
   cites    = ["varus_strap"]

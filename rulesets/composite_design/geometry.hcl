@@ -225,6 +225,6 @@ quantity "strap_mean_pressure" {
 
 quantity "shell_mean_pressure" {
   unit    = "kPa"
-  value   = "mean_pressure(quantity.force_at_shank, shell_area(quantity.shank_radius, limb.shank_shell_height, limb.shank_shell_half_arc))"
-  because = "If the shell took it with the whole of its surface."
+  value   = "mean_pressure(quantity.force_at_shank, shell_area(quantity.shank_radius, limb.shank_shell_height, least(deg(90), limb.shank_shell_half_arc)))"
+  because = "If the shell took it with the whole of its surface; what wraps beyond half of the leg adds none."
 }

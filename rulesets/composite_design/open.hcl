@@ -15,6 +15,11 @@ clinician_decides "articulation" {
 
 # Alignment
 
+clinician_decides "cast_block_height" {
+  because  = "Where the ankle stops so far short that the block would be higher than 60 mm or than half of the length from heel to ball, nobody casts standing on it."
+  consider = ["The ankle stops at ${quantity.usable_range}", "Casting in lying, and setting the cast up on its heel afterwards", "What range can be gained first"]
+}
+
 clinician_decides "cast_loading" {
   because  = "Only for a foot that comes flat under load does practice say how it is cast. No published comparison was found."
   consider = ["Heel in standing: ${limb.heel_contact_standing}", "Tone lying, and whether it is more on standing: ${limb.plantarflexor_tone_standing}", "Whether the person can stand still for the time of the cast"]
@@ -31,8 +36,13 @@ clinician_decides "forefoot_posting" {
 }
 
 clinician_decides "shank_to_vertical_target" {
-  because  = "Where stance needs nothing from the device, the shank stands as the shoe lets it: ${quantity.device_shank_to_vertical}."
-  consider = ["The lean in the shoe as it is: ${limb.shank_to_vertical_shod}", "The knee in midstance: ${limb.gait_midstance_knee}"]
+  because  = "Where stance needs nothing from the device, the shank stands as the shoe lets it. Where the ankle stops more than 19 deg short of plantigrade, no heel leans it by 11 deg."
+  consider = ["Lean in this shoe with the raise that is asked for: ${quantity.device_shank_to_vertical}; the ankle stops at ${quantity.usable_range}", "The lean in the shoe as it is: ${limb.shank_to_vertical_shod}", "The knee in midstance: ${limb.gait_midstance_knee}"]
+}
+
+clinician_decides "heel_raise" {
+  because  = "The raise that the lean asks for is higher than can be built or walked on."
+  consider = ["The ankle stops at ${quantity.usable_range}; the shoe has ${quantity.shoe_drop}", "What range can be gained first", "A shank that leans less, or stands upright, with the raise found on blocks"]
 }
 
 clinician_decides "heel_raise_place" {
@@ -41,12 +51,12 @@ clinician_decides "heel_raise_place" {
 }
 
 clinician_decides "heel_raise_opposite" {
-  because  = "With a device on both legs the sides are levelled against each other, standing in both."
+  because  = "With a device on both legs the sides are levelled against each other, standing in both. Where no raise is given for this side, the other waits for it."
   consider = ["Blocks that level the pelvis: here ${limb.pelvis_levelling_block}, other side ${other.pelvis_levelling_block}", "Clearance in swing on this side: ${limb.gait_swing_clearance}"]
 }
 
 clinician_decides "heel_raise_opposite_place" {
-  because  = "With a device on both legs the sides are levelled against each other, standing in both."
+  because  = "With a device on both legs the sides are levelled against each other, standing in both. Where no raise is given for this side, the other waits for it."
   consider = ["A whole sole lifts the leg by its height; a heel alone by about seven tenths, and it leans the shank"]
 }
 
@@ -137,4 +147,16 @@ clinician_decides "padding" {
 clinician_decides "relief" {
   because  = "No place shows that it can't bear pressure; where one does, the safety ruleset names it."
   consider = ["Heel ${limb.heel_skin}, instep ${limb.foot_dorsum_skin}, shin ${limb.anterior_shin_skin}, fibular head ${limb.fibular_head_skin}", "First metatarsal head ${limb.first_metatarsal_head_skin}, fifth ${limb.fifth_metatarsal_head_skin}", "Callus: ${limb.plantar_callus}"]
+}
+
+# Follow-up
+
+clinician_decides "review_interval" {
+  because  = "No source says when a device is first looked at again where growth, foot risk, injection, operation and cast set no limit."
+  consider = ["Progression: ${person.progression}", "Skin risk: ${person.skin_risk}; help with putting on: ${person.help_available}"]
+}
+
+clinician_decides "skin_check" {
+  because  = "On skin that feels, is intact and is not at risk no source says how often it is looked at."
+  consider = ["Whether the person can look at all of the foot and leg: ${person.skin_check_possible}"]
 }

@@ -128,3 +128,28 @@ citation "sound_side_insert" {
   url      = "http://homeafterstroke.blogspot.com/2013/04/braces-can-create-leg-length-discrepancy.html"
   standing = "second_hand"
 }
+
+# The knee, and contracture under a shell in front
+
+citation "appasamy_2015" {
+  text     = "Appasamy 2015, PM&R 7:105-12: strategies for the knee that hyperextends after stroke, n = 22; a fixed ankle with clonus, a moving one without (abstract, its last line cut)"
+  url      = "https://ouci.dntb.gov.ua/en/works/lDJ6EBL7"
+  standing = "read"
+}
+
+citation "rogozinski_2009" {
+  text     = "Rogozinski 2009, J Bone Joint Surg Am 91:2440: ground-reaction device, n = 27; the more knee or hip is contracted, the less it gains (abstract); the limits of 10 and 15 deg stand in the conclusion and are from memory"
+  url      = "http://connection.ebscohost.com/c/articles/44532503/efficacy-floor-reaction-ankle-foot-orthosis-children-cerebral-palsy"
+  standing = "from_memory"
+}
+
+citation "floor_reaction_response" {
+  text     = "Effect of floor reaction ankle-foot orthosis on crouch gait in patients with cerebral palsy: what can be expected? n = 22, level II to IV; contractures were no contraindication, and the foot turned out went with a better response (abstract)"
+  url      = "http://www.reedoc-irr.fr/Record.htm?idlist=1&record=19473328124912915009"
+  standing = "read"
+}
+
+citation "contracted_knees_case" {
+  text     = "One person with both knees contracted by 20 deg in ground-reaction devices: knee flexion 20.5 to 12.3 deg, plantarflexion moment 0.70 to 1.32 N.m/kg; reported second-hand, where it was published was not noted"
+  standing = "second_hand"
+}

@@ -100,7 +100,7 @@ rule "stiffness_that_the_calf_lacks" {
 }
 
 rule "stiffness_by_body_mass" {
-  when     = "finding.calf_cannot_lift"
+  when     = "finding.calf_cannot_lift && !finding.stiffer_than_published"
   because  = "By habit the strut is picked by body mass (${person.body_mass}): as stiff as the ankle that it stands in for, ${quantity.demand_most}. Common practice; the stiffness for each kilogram is worked out from published curves."
   strength = "conditional"
   basis    = "common_practice"
@@ -109,7 +109,7 @@ rule "stiffness_by_body_mass" {
 }
 
 rule "softer_than_by_body_mass" {
-  when     = "finding.calf_cannot_lift && person.age >= years(18)"
+  when     = "finding.calf_cannot_lift && person.age >= years(18) && !finding.stiffer_than_published"
   because  = "Picked by mass and activity, the strut matched the best that was measured in 8 of 34 adults and was 1.2 N·m/° too stiff on average: so ${quantity.softer_demand}."
   strength = "conditional"
   basis    = "published"
@@ -119,7 +119,7 @@ rule "softer_than_by_body_mass" {
 }
 
 rule "stiffness_by_the_measured_deficit" {
-  when     = "finding.calf_cannot_lift && limb.plantarflexor_moment < quantity.normal_peak_moment"
+  when     = "finding.calf_cannot_lift && limb.plantarflexor_moment < quantity.normal_peak_moment && !finding.stiffer_than_published"
   because  = "The calf gives ${limb.plantarflexor_moment} on the dynamometer; what is missing to the normal peak, spread over the usual dorsiflexion, is ${quantity.deficit_stiffness}. Worked out; that the deficit sets the stiffness is published, its equation was not seen."
   strength = "conditional"
   basis    = "common_practice"

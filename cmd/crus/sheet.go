@@ -26,9 +26,10 @@ func (a *app) sheet() *cobra.Command {
 		Use:   "sheet RULESET ASSESSMENT",
 		Short: "Write the prescription for the workshop, with a drawing to scale",
 		Long: `Carries a ruleset out on one assessment and writes the prescription for the
-workshop: one page of A4 for each leg, with what is prescribed, what is still to
-be decided, the leg in its device drawn to scale with angles, heights and
-forces, the cautions, and the lines that a custom-made device is signed on.
+workshop: one sheet of A4 for each leg, with what is prescribed, what is still
+to be decided, the leg in its device drawn to scale with angles, heights and
+forces, the cautions, and the lines that a custom-made device is signed on. What
+one sheet cannot hold runs on over another.
 
 The page goes to the standard output, or into the file that --html names. --pdf
 prints it with the Chromium or Chrome that is installed. --drawing writes the
@@ -102,6 +103,9 @@ func (a *app) writeSheet(ruleset, path string, o sheetOptions) error {
 
 // putSheet writes what was asked for, the printed page first: it is what can fail.
 func (a *app) putSheet(page []byte, legs []*render.Prescription, o sheetOptions) error {
+	if o.drawing != "" && len(legs) > 1 {
+		return refusal{"A drawing shows one leg, and this assessment asks for a device on both.", "Name one with --side left or --side right."}
+	}
 	if o.pdf != "" {
 		printed, err := pdf.Print(page)
 		switch {
@@ -115,9 +119,6 @@ func (a *app) putSheet(page []byte, legs []*render.Prescription, o sheetOptions)
 		}
 	}
 	if o.drawing != "" {
-		if len(legs) > 1 {
-			return refusal{"A drawing shows one leg, and this assessment asks for a device on both.", "Name one with --side left or --side right."}
-		}
 		if err := writeBytes(o.drawing, []byte(legs[0].Drawing)); err != nil {
 			return err
 		}

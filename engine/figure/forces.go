@@ -63,10 +63,15 @@ func (s *sheet) sideForces(st stance, v View, contour []point) {
 	}
 	forward, up := point{1, 0}.turned(st.lean), point{0, 1}.turned(st.pitch)
 	sum := func(shank, foot float64) point {
-		if shank+foot == 0 {
+		greater := max(shank, foot)
+		if greater == 0 {
 			return forward
 		}
-		return forward.times(shank).plus(up.times(foot))
+		v := forward.times(shank / greater).plus(up.times(foot / greater))
+		if v == (point{}) { // they are opposite: nothing is left to hold against
+			return forward
+		}
+		return v
 	}
 	type arrow struct {
 		Force

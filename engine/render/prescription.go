@@ -86,10 +86,15 @@ func Prescriptions(o *reason.Outcome, a *assess.Assessment, v *vocab.Vocabulary)
 		p.Forces, p.Assumed = leg.forceFields(b.result), leg.leg.Assumed
 		drawing := leg.drawing(b.Key, b.result)
 		p.Drawing = drawing.SVG(p.fit(drawing))
+		p.Assessment, p.Groups, p.Cautions, p.Notes = list(p.Assessment), list(p.Groups), list(p.Cautions), list(p.Notes)
+		p.Forces, p.Shoe, p.Made, p.Assumed = list(p.Forces), list(p.Shoe), list(p.Made), list(p.Assumed)
 		out = append(out, p)
 	}
 	return out
 }
+
+// list is a list that JSON writes as one although it is empty.
+func list[T any](x []T) []T { return append([]T{}, x...) }
 
 // prescribed sorts the choices of a leg, and those made once for the person, into what is prescribed and what
 // is still to be decided.

@@ -76,7 +76,7 @@ func (p *Prescription) height(s setting) float64 {
 	if len(p.Cautions) == 0 {
 		total += s.line + 0.4
 	}
-	if p.Notes != nil {
+	if len(p.Notes) > 0 {
 		total += s.lines(pageWidth, "", p.NotesLine()) + 0.4
 	}
 	if len(p.Open) > 0 {

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"os"
 	"os/exec"
+	"runtime"
 	"time"
 
 	"github.com/chromedp/chromedp"
@@ -20,6 +21,10 @@ const printTime = 60 * time.Second
 
 // Print prints a page of HTML as PDF. An error is one of [ErrNoBrowser], or says what the browser could not do.
 func Print(html []byte) ([]byte, error) {
+	path := installed()
+	if path == "" && runtime.GOOS == "linux" {
+		return nil, ErrNoBrowser
+	}
 	dir, err := os.MkdirTemp("", "crus-print-")
 	if err != nil {
 		return nil, err
@@ -29,7 +34,7 @@ func Print(html []byte) ([]byte, error) {
 	if os.Geteuid() == 0 { // its sandbox does not run as root
 		options = append(options, chromedp.NoSandbox)
 	}
-	if path, err := exec.LookPath("chromium"); err == nil {
+	if path != "" {
 		options = append(options, chromedp.ExecPath(path))
 	}
 	ctx, cancel := context.WithTimeout(context.Background(), printTime)
@@ -37,9 +42,8 @@ func Print(html []byte) ([]byte, error) {
 	ctx, cancel = chromedp.NewExecAllocator(ctx, options...)
 	defer cancel()
 	ctx, cancel = chromedp.NewContext(ctx)
-	defer cancel()
+	defer cancel() // waits until the browser is gone, so that its folder can be removed
 	out, err := printAt(ctx, "data:text/html;charset=utf-8;base64,"+base64.StdEncoding.EncodeToString(html))
-	_ = chromedp.Cancel(ctx) // waits until the browser is gone, so that its folder can be removed
 	switch {
 	case errors.Is(err, exec.ErrNotFound):
 		return nil, ErrNoBrowser
@@ -47,6 +51,16 @@ func Print(html []byte) ([]byte, error) {
 		return nil, err
 	}
 	return out, nil
+}
+
+// installed finds a browser on the path; on other systems than Linux, where it may lie elsewhere, chromedp looks too.
+func installed() string {
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"} {
+		if path, err := exec.LookPath(name); err == nil {
+			return path
+		}
+	}
+	return ""
 }
 
 func printAt(ctx context.Context, address string) ([]byte, error) {

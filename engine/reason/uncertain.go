@@ -20,7 +20,8 @@ import (
 const coverage = 2
 
 // Uncertainty says how far a number that was worked out could be off, by the law of propagation of
-// uncertainty at first order (JCGM 100:2008, 5.1.2), inputs taken as independent.
+// uncertainty at first order (JCGM 100:2008, 5.1.2), inputs taken as independent; more where a limit lies
+// within the band of an input.
 type Uncertainty struct {
 	PlusMinus  float64  `json:"plus_minus"`            // half-width of a band of about 95 %, in the number's unit
 	From       []Share  `json:"from"`                  // the largest first
@@ -106,16 +107,16 @@ func figures(x *ruleset.Expr) (out []figure) {
 	return out
 }
 
-// of works the uncertainty out in a frame where the formula has a value; nil where nothing that it rests
-// on states an error.
-func (s *spread) of(e *Engine, f *frame) *Uncertainty {
-	if s == nil {
-		return nil
-	}
-	var in []biomech.Input
-	var set []func(*frame, float64)
-	var shares []Share
-	out := &Uncertainty{}
+// input is one uncertain input of a formula.
+type input struct {
+	biomech.Input
+	unit string
+	set  func(*frame, float64)
+}
+
+// inputs lists what is uncertain of what a formula rests on in a frame, and the quantities whose measure
+// states no error.
+func (s *spread) inputs(e *Engine, f *frame) (in []input, notCounted []string) {
 	for _, slot := range s.slots {
 		m, path := e.layout.slots[slot].measure, e.layout.slots[slot].path
 		q, ok := f.values[slot].(clinical.Quantity)
@@ -123,63 +124,97 @@ func (s *spread) of(e *Engine, f *frame) *Uncertainty {
 		case !ok: // a grade, option or count moves by steps: that is a matter of boundaries
 			continue
 		case m.Error == 0:
-			out.NotCounted = append(out.NotCounted, path)
+			notCounted = append(notCounted, path)
 			continue
 		}
 		at, _ := q.In(m.Unit)
-		in = append(in, biomech.Input{Name: path, Value: at, U: m.Error / coverage})
-		set = append(set, func(g *frame, x float64) {
+		in = append(in, input{biomech.Input{Name: path, Value: at, U: m.Error / coverage}, m.Unit.Code, func(g *frame, x float64) {
 			if q, err := clinical.NewQuantity(x, m.Unit); err == nil {
 				g.values[slot] = q
 			}
-		})
-		shares = append(shares, Share{Input: path, PlusMinus: m.Error, Unit: m.Unit.Code})
+		}})
 	}
 	for _, k := range s.figures {
 		c := k.formula.Constants[k.index]
-		in = append(in, biomech.Input{Name: c.Name, Value: c.Value, U: c.U})
-		set = append(set, func(g *frame, x float64) {
+		in = append(in, input{biomech.Input{Name: c.Name, Value: c.Value, U: c.U}, c.Unit, func(g *frame, x float64) {
 			if by := x - c.Value; by != 0 {
 				g.shift = &shift{k, by}
 			}
-		})
-		shares = append(shares, Share{Input: c.Name, PlusMinus: tidy(coverage * c.U), Unit: c.Unit})
+		}})
 	}
+	return in, notCounted
+}
+
+// with works the formula out, with what it reads, for some values of its inputs.
+func (s *spread) with(e *Engine, f *frame, in []input, x []float64) (float64, error) {
+	g := &frame{layout: f.layout, values: slices.Clone(f.values), texts: f.texts, side: f.side}
+	for i := range in {
+		in[i].set(g, x[i])
+	}
+	for _, n := range s.needs {
+		g.values[e.facts[n].slot] = e.facts[n].prog.try(g)
+	}
+	at, ok := number(s.prog.try(g), s.unit)
+	if !ok {
+		return 0, errNoNumber
+	}
+	return at, nil
+}
+
+// of works the uncertainty out in a frame where the formula has a value; nil where nothing that it rests
+// on states an error.
+//
+// An input adds what the law of propagation gives, or what its whole band does where that is more: where a
+// limit lies within the band (a shoe's heel that is only built up below plantigrade), the slope at the
+// value itself would hide it.
+func (s *spread) of(e *Engine, f *frame) *Uncertainty {
+	if s == nil {
+		return nil
+	}
+	in, notCounted := s.inputs(e, f)
 	if in == nil {
 		return nil
 	}
-	u, err := biomech.Propagate(func(x []float64) (float64, error) {
-		g := &frame{layout: f.layout, values: slices.Clone(f.values), texts: f.texts, side: f.side}
-		for i, set := range set {
-			set(g, x[i])
-		}
-		for _, n := range s.needs {
-			g.values[e.facts[n].slot] = e.facts[n].prog.try(g)
-		}
-		v := s.prog.try(g)
-		at, ok := number(v, s.unit)
-		if !ok {
-			return 0, errNoNumber
-		}
-		return at, nil
-	}, in, nil)
+	plain := make([]biomech.Input, len(in))
+	for i := range in {
+		plain[i] = in[i].Input
+	}
+	work := func(x []float64) (float64, error) { return s.with(e, f, in, x) }
+	u, err := biomech.Propagate(work, plain, nil)
 	if err != nil {
 		return nil
 	}
-	for i, p := range u.Parts {
-		if p.U == 0 {
-			continue
+	out := &Uncertainty{NotCounted: notCounted}
+	for i, x := range in {
+		if adds := tidy(max(coverage*math.Abs(u.Parts[i].U), furthest(work, plain, i, u.Value))); adds > 0 {
+			out.From = append(out.From, Share{Input: x.Name, PlusMinus: tidy(coverage * x.U), Unit: x.unit, Adds: adds})
+			out.PlusMinus = math.Hypot(out.PlusMinus, adds)
 		}
-		shares[i].Adds = tidy(coverage * math.Abs(p.U))
-		shares[i].Share = tidy(p.U * p.U / (u.U * u.U))
-		out.From = append(out.From, shares[i])
 	}
 	if out.From == nil {
 		return nil
 	}
-	out.PlusMinus = tidy(coverage * u.U)
+	for i := range out.From {
+		out.From[i].Share = tidy(out.From[i].Adds * out.From[i].Adds / (out.PlusMinus * out.PlusMinus))
+	}
+	out.PlusMinus = tidy(out.PlusMinus)
 	slices.SortStableFunc(out.From, func(a, b Share) int { return cmp.Compare(b.Adds, a.Adds) })
 	return out
+}
+
+// furthest gives how far the result moves from its value over the whole band of one input.
+func furthest(work func([]float64) (float64, error), in []biomech.Input, i int, value float64) (change float64) {
+	x := make([]float64, len(in))
+	for j := range in {
+		x[j] = in[j].Value
+	}
+	for _, by := range []float64{-coverage, coverage} {
+		x[i] = in[i].Value + by*in[i].U
+		if y, err := work(x); err == nil {
+			change = max(change, math.Abs(y-value))
+		}
+	}
+	return change
 }
 
 type noNumber struct{}

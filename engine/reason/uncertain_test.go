@@ -39,6 +39,10 @@ func TestUncertaintyOfQuantities(t *testing.T) {
 		{"nothing states an error", "mm", "limb.lift * 2", "none"},
 		{"a constant", "mm", "mm(3)", "none"},
 		{"only the branch that is taken", "deg", "limb.flex > deg(0) ? limb.flex : limb.knee", "±5: limb.flex ±5deg adds 5 share 1.00"},
+		{"a limit beyond the band of the input", "deg", "least(limb.knee, deg(14))", "±5: limb.knee ±5deg adds 5 share 1.00"},
+		{"a limit within the band: the side that moves counts", "deg", "greatest(limb.knee, deg(5))", "±5: limb.knee ±5deg adds 5 share 1.00"},
+		{"a limit that the value has passed by less than the band", "deg", "greatest(limb.knee, deg(9))", "±4: limb.knee ±5deg adds 4 share 1.00"},
+		{"a limit that the value has passed by more", "deg", "greatest(limb.knee, deg(14))", "none"},
 		{"a figure that a formula rests on", "N.m/deg", "normal_stiffness(person.mass)", "±1.904: stiffness for each kilogram"},
 	} {
 		o := advise(t, "flex=20 knee=8 lift=12 mass=70 right.flex=7", quantity("twice", "deg", "limb.flex * 2"), quantity("z", x.unit, x.value))

@@ -68,3 +68,74 @@ func TestSinceOfDate(t *testing.T) {
 		}
 	}
 }
+
+// What never was is longer ago than any limit, from whichever day it is seen, and nothing is worked out from it.
+func TestNever(t *testing.T) {
+	env := environment(t)
+	assessed := date(t, "2026-10-02")
+	const refused = "The time since what never was can be compared, and nothing can be worked out from it."
+	for _, c := range []struct {
+		expr string
+		want any
+	}{
+		{"since(day) < weeks(13)", types.False}, {"since(day) <= weeks(13)", types.False}, {"since(day) == weeks(13)", types.False},
+		{"since(day) > weeks(13)", types.True}, {"since(day) >= weeks(13)", types.True}, {"since(day) != weeks(13)", types.True},
+		{"weeks(13) < since(day)", types.True}, {"since(day) > years(1000000000000)", types.True},
+		{"since(day) > years(1000000000000) * 30", types.True}, // close to the largest result of a calculation
+		{"since(day) > since(undated)", types.True}, {"since(day) == since(day)", types.True},
+		{"least(since(day), since(undated)) == days(10)", types.True}, {"greatest(since(day), since(undated)) == since(day)", types.True},
+		{"abs(since(day)) == since(day)", types.True},
+		{"since(day) - since(undated)", refused}, {"since(undated) - since(day)", refused}, {"since(day) - since(day)", refused}, {"since(day) + days(1)", refused}, {"days(1) + since(day)", refused},
+		{"-since(day)", refused}, {"since(day) * 0", refused}, {"0.5 * since(day)", refused}, {"since(day) * ratio(0)", refused}, {"ratio(0) * since(day)", refused},
+		{"since(day) / 1000000", refused}, {"since(day) / since(day)", refused}, {"days(1) / since(day)", refused}, {"since(day) * m_per_s(1)", refused}, {"m_per_s(1) * since(day)", refused},
+		{"m(1) / since(day)", refused}, {"least(since(day), since(undated)) - days(1) == days(9)", types.True},
+	} {
+		for _, never := range []Date{Never(), Never().AsOf(assessed), Never().Before(30)} {
+			got := eval(t, env, c.expr, map[string]any{"day": never, "undated": date(t, "2026-09-22").AsOf(assessed)})
+			if e, failed := got.(*types.Err); failed && e.Error() == c.want || got == c.want {
+				continue
+			}
+			t.Errorf("%s is %v, want %v", c.expr, got, c.want)
+		}
+	}
+	q, known := Never().Since()
+	if !known || q != Forever() || q.Dimension() != Time {
+		t.Errorf("the time since what never was: %v %v", q, known)
+	}
+	weeks, _ := UnitByCode("wk")
+	for _, text := range []string{q.String(), q.Short(), q.Brief(), q.WithUnit(weeks).String()} {
+		if text != "longer than any limit" {
+			t.Errorf("it is shown as %s", text)
+		}
+	}
+	if Never().String() != NeverWord || Never().Equal(Never().AsOf(assessed)) != types.True || Never().Equal(date(t, "1970-01-01")) != types.False || date(t, "1970-01-01").Equal(Never()) != types.False {
+		t.Error("never is a date like others, or is not like itself")
+	}
+	if d, err := ParseDate(NeverWord); err == nil {
+		t.Errorf("never is read as %v", d) // only some measures have it: see assess
+	}
+}
+
+// A number that was taken of a quantity gives the quantity back, also of the longest time.
+func TestRestored(t *testing.T) {
+	for _, u := range Units() {
+		if u.Dimension == Time {
+			if at, ok := Forever().In(u); !ok {
+				t.Errorf("no number in %s", u.Code)
+			} else if got, err := Restored(at, u); err != nil || got.Equal(Forever()) != types.True || got.Unit() != u {
+				t.Errorf("%g %s is %v, %v", at, u.Code, got, err)
+			}
+		}
+		want := q(t, 12.5, u.Code)
+		if got, err := Restored(12.5, u); err != nil || got != want {
+			t.Errorf("12.5 %s is %v, %v", u.Code, got, err)
+		}
+		if got, err := Restored(2e12, u); err == nil {
+			t.Errorf("2e12 %s is %v", u.Code, got)
+		}
+	}
+	days, _ := UnitByCode("d")
+	if at, _ := Forever().In(days); at != 1e18 {
+		t.Errorf("the longest time has %g days", at)
+	}
+}

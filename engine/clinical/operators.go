@@ -31,26 +31,42 @@ func (q Quantity) Equal(other ref.Val) ref.Val {
 
 // Add gives the sum of two quantities of one dimension, in q's unit.
 func (q Quantity) Add(other ref.Val) ref.Val {
-	if p, ok := other.(Quantity); ok && q.like(p) {
-		return result(q.base+p.base, q.unit)
+	p, ok := other.(Quantity)
+	switch {
+	case !ok || !q.like(p):
+		return types.MaybeNoSuchOverloadErr(other)
+	case q.endless() || p.endless():
+		return onlyCompared()
 	}
-	return types.MaybeNoSuchOverloadErr(other)
+	return result(q.base+p.base, q.unit)
 }
 
 // Subtract gives the difference of two quantities of one dimension, in q's unit.
 func (q Quantity) Subtract(other ref.Val) ref.Val {
-	if p, ok := other.(Quantity); ok && q.like(p) {
-		return result(q.base-p.base, q.unit)
+	p, ok := other.(Quantity)
+	switch {
+	case !ok || !q.like(p):
+		return types.MaybeNoSuchOverloadErr(other)
+	case q.endless() || p.endless():
+		return onlyCompared()
 	}
-	return types.MaybeNoSuchOverloadErr(other)
+	return result(q.base-p.base, q.unit)
 }
 
 // Negate gives −q.
-func (q Quantity) Negate() ref.Val { return Quantity{0 - q.base, q.unit} }
+func (q Quantity) Negate() ref.Val {
+	if q.endless() {
+		return onlyCompared()
+	}
+	return Quantity{0 - q.base, q.unit}
+}
 
 // Multiply gives q times a number or a ratio, in q's unit, or its product with a quantity of another
 // dimension, in the base unit of the product's.
 func (q Quantity) Multiply(other ref.Val) ref.Val {
+	if p, ok := other.(Quantity); q.endless() || ok && p.endless() {
+		return onlyCompared()
+	}
 	switch n := other.(type) {
 	case types.Int:
 		return result(q.base*float64(n), q.unit)
@@ -67,6 +83,9 @@ func (q Quantity) Multiply(other ref.Val) ref.Val {
 // Divide gives q over a number or a ratio, in q's unit; over a quantity of its own dimension, a
 // ratio; over one of another, in the base unit of the quotient's dimension.
 func (q Quantity) Divide(other ref.Val) ref.Val {
+	if p, ok := other.(Quantity); q.endless() || ok && p.endless() {
+		return onlyCompared()
+	}
 	switch n := other.(type) {
 	case types.Int:
 		return quotient(q.base, float64(n), q.unit)
@@ -95,6 +114,11 @@ func (q Quantity) unitFor(of Dimension, p Quantity) uint8 {
 		return p.unit
 	}
 	return bases[of]
+}
+
+// onlyCompared says why nothing is worked out of Forever.
+func onlyCompared() ref.Val {
+	return types.NewErrFromString("The time since what never was can be compared, and nothing can be worked out from it.")
 }
 
 func quotient(a, b float64, unit uint8) ref.Val {

@@ -11,6 +11,7 @@ import (
 const (
 	maxNumber = 1e12 // the largest number that can be written, in any unit
 	maxBase   = 1e21 // the largest result of a calculation, in a base unit: above every number that can be written
+	forever   = 1e18 // days: in seconds, above every result of a calculation
 )
 
 // Quantity is a number with a unit: what a measure records, and what a formula gives. It is kept in
@@ -42,6 +43,26 @@ func NewQuantity(v float64, u Unit) (Quantity, error) {
 	return Quantity{keep(v*u.num/u.den, basePlaces), u.id}, nil
 }
 
+// Forever is the time since what never was: 10¹⁸ days, so that it is longer than any time that can be
+// written or worked out. It compares like any other time, shows itself as "longer than any limit", and
+// calculating with it is an error, for it is the length of nothing.
+func Forever() Quantity {
+	days, _ := UnitByCode("d")
+	return Quantity{forever * day, days.id}
+}
+
+// Restored makes a quantity of the number that q.In(u) gave of a quantity q, which may have been Forever.
+// Errors are those of NewQuantity.
+func Restored(v float64, u Unit) (Quantity, error) {
+	if u.Dimension == Time && v*u.num/u.den > maxBase {
+		return Forever().WithUnit(u), nil
+	}
+	return NewQuantity(v, u)
+}
+
+// endless reports whether q is Forever.
+func (q Quantity) endless() bool { return q.base > maxBase }
+
 // Dimension is what q measures.
 func (q Quantity) Dimension() Dimension { return units[q.unit].Dimension }
 
@@ -70,6 +91,7 @@ func (q Quantity) WithUnit(u Unit) Quantity {
 
 // String is q in its unit, with a real minus sign: "−5°", "20 mm", "3.5 N·m/°", "12 weeks". Beyond
 // six decimals (and at least two digits) nothing is shown. [Quantity.In] gives the number itself.
+// Forever is "longer than any limit".
 func (q Quantity) String() string { return q.shown(6) }
 
 // Short is q as a clinician reads it: like String, but with no more than two decimals, and at least
@@ -91,8 +113,11 @@ func (q Quantity) Brief() string {
 func (q Quantity) shown(places int) string {
 	u := q.Unit()
 	v, ok := q.In(u)
-	if !ok {
+	switch {
+	case !ok:
 		return ""
+	case q.endless():
+		return "longer than any limit"
 	}
 	for places < u.places && math.Abs(v)*powers[places] < 10 { // a small number needs more
 		places++

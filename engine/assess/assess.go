@@ -71,7 +71,7 @@ type Assessment struct {
 //
 // Its Value is, by the kind of the measure: Quantity: clinical.Quantity in the measure's own unit;
 // Grade: clinical.Grade; Option and Text: types.String; YesNo: types.Bool; Count: types.Int; Date:
-// clinical.Date that knows the assessment's date, if there is one.
+// clinical.Date that knows the assessment's date, if there is one, or clinical.Never.
 type Entry struct {
 	Measure     *vocab.Measure
 	Value       ref.Val      // nil: not recorded

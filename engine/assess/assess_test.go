@@ -59,6 +59,18 @@ measure "last_injection" {
   of = "person"
   label = "Last injection"
   date = true
+  never = true
+}
+measure "last_surgery" {
+  of = "person"
+  label = "Last operation"
+  date = true
+  never = true
+}
+measure "onset" {
+  of = "person"
+  label = "Onset"
+  date = true
 }
 measure "remarks" {
   of = "person"
@@ -165,7 +177,7 @@ func only(t testing.TB, name, text string) *Assessment {
 const fullJSON = `{ "format": "crus-assessment/1", "id": "demo-017", "vocabulary": "small_limb@1",
   "date": "2026-10-02", "assessor": "orthotist A", "device_for": ["right", "left"],
   "person": { "age": 61, "body_mass": "82000 g", "falls": 3, "drives": false,
-              "last_injection": "2026-07-01", "remarks": " walks with a stick\n" },
+              "last_injection": "2026-07-01", "last_surgery": "never", "remarks": " walks with a stick\n" },
   "left":  { "tone": "1+", "dorsiflexion": -5, "leg_length": {"value": 865, "unit": "mm"}, "skin": "broken",
              "pressure_index": "90 %", "foot_posture": {"value": 13, "confirmed": true} },
   "right": { "leg_length": {"value": 150, "confirmed": true}, "tone": {"not_recorded": "pain on movement"},
@@ -186,6 +198,7 @@ person {
   falls = 3
   drives = false
   last_injection = "2026-07-01"
+  last_surgery = { value = "never" }
   remarks = <<-EOT
     walks with a stick
   EOT
@@ -205,9 +218,9 @@ right {
 }
 `
 
-const fullCSV = `id,date,assessor,side,device,age,body_mass,falls,drives,last_injection,remarks,tone,dorsiflexion,leg_length [mm],skin,pressure_index,foot_posture,limb.device
-demo-017,2026-10-02,orthotist A,left,yes,61,82 kg,3,no,2026-07-01,walks with a stick,1+,-5,865,broken,90 %,13 (confirmed),
-demo-017,2026-10-02,,right,Yes,,82 kg,,,,,Not recorded: pain on movement,,1500 (confirmed),,,,leather boot
+const fullCSV = `id,date,assessor,side,device,age,body_mass,falls,drives,last_injection,last_surgery,remarks,tone,dorsiflexion,leg_length [mm],skin,pressure_index,foot_posture,limb.device
+demo-017,2026-10-02,orthotist A,left,yes,61,82 kg,3,no,2026-07-01,,walks with a stick,1+,-5,865,broken,90 %,13 (confirmed),
+demo-017,2026-10-02,,right,Yes,,82 kg,,,,Never,,Not recorded: pain on movement,,1500 (confirmed),,,,leather boot
 `
 
 func TestReadsTheSameFromEveryFormat(t *testing.T) {
@@ -258,6 +271,9 @@ func TestReadsTheSameFromEveryFormat(t *testing.T) {
 			}
 			if got, want := a.Person["last_injection"].Value, day("2026-07-01").AsOf(day("2026-10-02")); got.Equal(want) != types.True {
 				t.Errorf("last_injection is %v and does not know the assessment's date", got)
+			}
+			if got := a.Person["last_surgery"]; got == nil || got.Value != clinical.Never() || got.NotRecorded != "" {
+				t.Errorf("last_surgery is %+v", got)
 			}
 			if _, there := a.Right["skin"]; there {
 				t.Error("a measure that nobody mentioned has an entry")

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"crus/engine/clinical"
 	"crus/engine/source"
 	"crus/engine/vocab"
 )
@@ -14,7 +15,7 @@ import (
 //	82, 82 kg        a number in the measure's own unit or the column's, or one with its unit
 //	90 (confirmed)   a number beyond the plausible range that is right all the same
 //	3+, broken       a grade, an option, a date as 2026-10-02, a free text
-//	yes, no
+//	yes, no, never   the last of what has a date and never was
 //	not recorded: …  with the reason
 //
 // In a table separated by semicolons a decimal comma is read like a point. There 1,234 and 1.234
@@ -46,6 +47,11 @@ func (r *record) cell(t *table, c column, cell string, where source.Range) sourc
 		}
 		return textValue(where, cell)
 	case vocab.Quantity, vocab.Count:
+	case vocab.Date:
+		if strings.EqualFold(cell, clinical.NeverWord) {
+			cell = clinical.NeverWord
+		}
+		return textValue(where, cell)
 	default:
 		return textValue(where, cell)
 	}

@@ -80,6 +80,9 @@ func drawSample(t *rapid.T, m *vocab.Measure) sample {
 	case vocab.Option:
 		return plain(rapid.SampledFrom(m.Options).Draw(t, "option"))
 	case vocab.Date:
+		if m.Never && rapid.IntRange(0, 2).Draw(t, "never") == 0 {
+			return plain("never")
+		}
 		return plain(fmt.Sprintf("20%02d-%02d-%02d", rapid.IntRange(0, 25).Draw(t, "year"), rapid.IntRange(1, 12).Draw(t, "month"), rapid.IntRange(1, 28).Draw(t, "day")))
 	case vocab.Text:
 		return plain(manyLines(t, "text"))

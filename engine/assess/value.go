@@ -264,12 +264,24 @@ func (r *recorded) count() (ref.Val, bool) {
 
 func (r *recorded) day() (ref.Val, bool) {
 	s := strings.TrimSpace(r.value.Text.S)
+	never := r.notation.text(clinical.NeverWord)
+	way := "Write it as year-month-day: " + r.notation.field(r.named(), r.example())
+	if r.m.Never {
+		way += "; if it never was, write " + never
+	}
 	d, err := clinical.ParseDate(s)
 	switch {
 	case r.value.Kind != source.TextKind:
-		r.fail(r.wrong("date", "is a date, and this is %s", r.value.Kind).Hinting("Write it as year-month-day: %s", r.notation.field(r.m.Name, r.example())))
+		r.fail(r.wrong("date", "is a date, and this is %s", r.value.Kind).Hinting("%s", way))
+	case r.m.Never && s == clinical.NeverWord:
+		return clinical.Never(), true
+	case r.m.Never && strings.EqualFold(s, clinical.NeverWord):
+		r.fail(notADate(r.path, s, r.value.Where).Hinting("Did you mean %s?", never))
+	case strings.EqualFold(s, clinical.NeverWord):
+		r.fail(r.wrong("date", "is %s, and it can only be a date", quoted(s)).
+			Hinting("%s. If it is not known, write %s, or %s.", way, r.notation.notRecorded(), r.notation.omit()))
 	case err != nil:
-		r.fail(notADate(r.path, s, r.value.Where).Hinting("Write it as year-month-day: %s", r.notation.field(r.m.Name, r.example())))
+		r.fail(notADate(r.path, s, r.value.Where).Hinting("%s", way))
 	case r.date == nil:
 		if _, said := r.root.Field("date"); !said {
 			r.fail(source.Warnf(r.value.Where, "no_date", "The assessment has no date, so the time since %s stays unknown.", r.path).

@@ -14,7 +14,7 @@ func TestJSONIsCanonical(t *testing.T) {
 	}
 	const want = `{"assessor":"orthotist A","date":"2026-10-02","device_for":["left","right"],"format":"crus-assessment/1","id":"demo-017",` +
 		`"left":{"dorsiflexion":-5,"foot_posture":{"confirmed":true,"value":13},"leg_length":86.5,"pressure_index":0.9,"skin":"broken","tone":"1+"},` +
-		`"person":{"age":61,"body_mass":82,"drives":false,"falls":3,"last_injection":"2026-07-01","remarks":"walks with a stick"},` +
+		`"person":{"age":61,"body_mass":82,"drives":false,"falls":3,"last_injection":"2026-07-01","last_surgery":"never","remarks":"walks with a stick"},` +
 		`"right":{"device":"leather boot","leg_length":{"confirmed":true,"value":150},"tone":{"not_recorded":"pain on movement"}},"vocabulary":"small_limb@1"}`
 	if string(got) != want {
 		t.Errorf("%s\nwant\n%s", got, want)

@@ -17,6 +17,7 @@ func (r *reader) measure(b *source.Block) {
 	m.Taken = f.OneOf("taken", takenOrder[:]...)
 	m.How = f.String("how")
 	r.kind(m, f)
+	r.never(m, f)
 	r.plausible(m, f)
 	r.error(m, f)
 	m.Cites = r.cites(f)
@@ -71,6 +72,19 @@ func (r *reader) flag(f *source.Fields, name string, k Kind) Kind {
 	}
 	f.Bool(name)
 	return k
+}
+
+// never reads whether a date may never have been.
+func (r *reader) never(m *Measure, f *source.Fields) {
+	if !f.Has("never") {
+		return
+	}
+	if m.Kind != Date && m.Kind != "" {
+		r.fail(source.Errorf(f.Where("never"), "never", "Only a date can be never.").Hinting("Leave the line out."))
+		return
+	}
+	r.flag(f, "never", Date)
+	m.Never = true
 }
 
 func (r *reader) unit(f *source.Fields) clinical.Unit {

@@ -71,6 +71,7 @@ type Measure struct {
 	Scale       *clinical.Scale // Grade
 	Options     []string        // Option
 	Plausible   Span            // Quantity, in Unit; Count
+	Never       bool            // Date: it may never have been, and "never" is then its value
 	Taken       string          // one of Taken()
 	How         string
 	Error       float64 // half-width of a 95 % band for one assessment, in Unit, grades or counts; 0: none stated

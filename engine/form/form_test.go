@@ -228,6 +228,9 @@ func value(m *vocab.Measure) (plain, quoted string) {
 		plain = m.Options[0]
 	case vocab.Date:
 		plain = "2026-01-31"
+		if m.Never {
+			plain = "never"
+		}
 	default:
 		plain = "a remark"
 	}
@@ -279,14 +282,20 @@ func TestHTMLHasEveryField(t *testing.T) {
 		if got := strings.Count(page, `<th scope="row">`); got != f.Count() {
 			t.Errorf("%s: %d rows, want %d", name, got, f.Count())
 		}
-		cells := 0
+		cells, nevers := 0, 0
 		for _, st := range f.Stages {
 			for _, field := range st.Fields {
 				cells += max(1, len(field.Sides))
+				if field.Measure.Never {
+					nevers += max(1, len(field.Sides))
+				}
 			}
 		}
 		if got := strings.Count(page, "<td") - strings.Count(page, "not needed"); got != cells {
 			t.Errorf("%s: %d cells, want %d", name, got, cells)
+		}
+		if got := strings.Count(page, "</span>never</span>"); got != nevers {
+			t.Errorf("%s: never can be ticked %d times, want %d", name, got, nevers)
 		}
 		if strings.Contains(page, "<script") || strings.Contains(page, "http") || strings.Contains(page, "<knee") {
 			t.Errorf("%s: the page is not self-contained, or a label was not escaped", name)

@@ -72,6 +72,9 @@ func answers(m *vocab.Measure) string {
 	case vocab.YesNo:
 		return "true or false"
 	case vocab.Date:
+		if m.Never {
+			return "a date, as 2027-01-31, or " + clinical.NeverWord + " if it never was"
+		}
 		return "a date, as 2027-01-31"
 	}
 	return "free text"

@@ -36,6 +36,7 @@ measure "injected" {
   of    = "person"
   label = "Last injection"
   date  = true
+  never = true
   taken = "person"
 }
 

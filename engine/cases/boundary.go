@@ -129,7 +129,7 @@ func quantity(number float64, unit string) ref.Val {
 	if !ok {
 		return nil
 	}
-	q, err := clinical.NewQuantity(number, u)
+	q, err := clinical.Restored(number, u)
 	if err != nil {
 		return nil
 	}

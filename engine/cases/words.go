@@ -37,7 +37,8 @@ func quantityWord(m *reason.Measured) string {
 	if m == nil {
 		return "unknown"
 	}
-	q, err := clinical.ParseQuantity(fmt.Sprintf("%v %s", m.Value, m.Unit))
+	u, _ := clinical.UnitByCode(m.Unit)
+	q, err := clinical.Restored(m.Value, u)
 	if err != nil {
 		return fmt.Sprintf("%v %s", m.Value, m.Unit)
 	}

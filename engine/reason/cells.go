@@ -59,7 +59,7 @@ func cellsOf(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 	case vocab.Count:
 		return countCells(m, u)
 	case vocab.Date:
-		return dateCells(u, asOf)
+		return dateCells(m, u, asOf)
 	case vocab.Text: // can only be asked whether it is recorded
 		return cells{values: []ref.Val{types.String("")}, show: func(from, to int) string { return "recorded" }}
 	}
@@ -304,27 +304,46 @@ func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, lab
 	return out
 }
 
-// dateCells cuts the time up to the assessment into days; since() is all that looks at a date.
-func dateCells(u *usage, asOf *clinical.Date) cells {
+// dateCells cuts the time up to the assessment into days; since() is all that looks at a date. What may
+// never have been stands as one day more than the longest time: it lies above every constant, as the longest
+// times do, so it is one cell with them, unless a constant is longer than any life.
+func dateCells(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 	if asOf == nil {
 		return cells{inexact: true}
 	}
 	const longest = 120 * 365
+	last := longest
+	if m.Never {
+		last++
+	}
 	day, _ := clinical.UnitByCode("d")
+	place := func(cut ref.Val) float64 { at, _ := number(cut, day); return min(max(at, -1), longest+0.5) }
 	var cuts []int
 	for _, v := range u.cuts {
-		if at, ok := number(v, day); ok {
-			at = min(max(at, -1), longest+1)
-			cuts = append(cuts, int(math.Floor(at)), int(math.Ceil(at)))
+		if _, ok := number(v, day); ok {
+			cuts = append(cuts, int(math.Floor(place(v))), int(math.Ceil(place(v))))
 		}
 	}
 	if u.other {
 		cuts = samples(cuts, 0, longest)
 	}
-	out := stepCells(0, longest, cuts, false, func(days int) ref.Val { return asOf.Before(days).AsOf(*asOf) },
-		func(days int) string { return fmt.Sprintf("%d days", days) }, func(cut ref.Val) float64 { at, _ := number(cut, day); return at })
+	out := stepCells(0, last, cuts, false, func(days int) ref.Val {
+		if days > longest {
+			return clinical.Never()
+		}
+		return asOf.Before(days).AsOf(*asOf)
+	}, func(days int) string { return fmt.Sprintf("%d days", days) }, place)
 	out.inexact = u.other
 	show := out.show
-	out.show = func(from, to int) string { return show(from, to) + " before the assessment" }
+	out.show = func(from, to int) string {
+		said := show(from, to) + " before the assessment"
+		switch {
+		case !m.Never || to < len(out.values)-1:
+			return said
+		case from == to && out.values[from] == clinical.Never():
+			return clinical.NeverWord
+		}
+		return said + ", or " + clinical.NeverWord
+	}
 	return out
 }

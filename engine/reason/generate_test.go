@@ -3,6 +3,7 @@ package reason_test
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -274,7 +275,9 @@ func (r record) assessment(t testing.TB, v *vocab.Vocabulary) *assess.Assessment
 			if err != nil {
 				t.Fatal(err)
 			}
-			value = day.AddDate(0, 0, -int(x)).Format(time.DateOnly)
+			if value = day.AddDate(0, 0, -int(x)).Format(time.DateOnly); math.IsInf(x, 1) {
+				value = "never"
+			}
 		case "text":
 			value = "written"
 		}

@@ -247,7 +247,7 @@ func measured(v ref.Val, u clinical.Unit) *Measured {
 
 // measuredWords writes a number with its unit for people.
 func measuredWords(x float64, u clinical.Unit) string {
-	if q, err := clinical.NewQuantity(x, u); err == nil {
+	if q, err := clinical.Restored(x, u); err == nil {
 		return q.Brief()
 	}
 	return trimNumber(x) + " " + u.Symbol

@@ -2,6 +2,7 @@ package reason_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 )
@@ -32,7 +33,7 @@ type about struct {
 	kind      string // bool, number, grade, option, count, date, text
 	literal   string // of a number or a grade
 	constants []float64
-	values    []float64 // what is recorded; grades by rank, dates in days before the assessment
+	values    []float64 // what is recorded; grades by rank, dates in days before the assessment, never as infinity
 	words     []string
 }
 
@@ -50,7 +51,7 @@ func measures() []about {
 		{name: "skin", of: "limb", kind: "option", words: []string{"intact", "fragile", "broken"}, values: []float64{0, 1, 2}},
 		{name: "work", of: "person", kind: "option", words: []string{"desk", "standing", "field"}, values: []float64{0, 1, 2}},
 		{name: "posture", of: "limb", kind: "count", constants: []float64{-2, 0, 6}, values: []float64{-12, -3, -2, -1, 0, 3, 6, 7, 12}},
-		{name: "injected", of: "person", kind: "date", constants: []float64{14, 84}, values: []float64{0, 13, 14, 15, 50, 84, 85, 400}},
+		{name: "injected", of: "person", kind: "date", constants: []float64{14, 84}, values: []float64{0, 13, 14, 15, 50, 84, 85, 400, math.Inf(1)}},
 		{name: "remark", of: "person", kind: "text", values: []float64{1}},
 	}
 }

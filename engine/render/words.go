@@ -192,7 +192,7 @@ func join(words []string, last string) string {
 // number writes a number with the symbol of its unit, a UCUM code: "−5°", "20 mm".
 func number(x float64, code string) string {
 	if u, ok := clinical.UnitByCode(code); ok {
-		if q, err := clinical.NewQuantity(x, u); err == nil {
+		if q, err := clinical.Restored(x, u); err == nil {
 			return q.Brief()
 		}
 	}

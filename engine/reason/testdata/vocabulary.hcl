@@ -46,6 +46,7 @@ measure "injected" {
   of    = "person"
   label = "Last injection"
   date  = true
+  never = true
   taken = "person"
 }
 

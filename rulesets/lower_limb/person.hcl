@@ -120,26 +120,29 @@ measure "last_injection" {
   of    = "person"
   label = "Last injection for tone"
   date  = true
+  never = true
   taken = "person"
   cites = ["kerkum_2013"]
-  how   = "Date of the last toxin or phenol injection into the lower limb; which muscles goes into the history."
+  how   = "Date of the last toxin or phenol injection into the lower limb; which muscles goes into the history. Never where there was none."
 }
 
 measure "last_surgery" {
   of    = "person"
   label = "Last surgery of the lower limb"
   date  = true
+  never = true
   taken = "person"
   cites = ["kerkum_2013"]
-  how   = "Date of the last operation that bears on the lower limb; which one goes into the history."
+  how   = "Date of the last operation that bears on the lower limb; which one goes into the history. Never where there was none."
 }
 
 measure "last_serial_cast" {
   of    = "person"
   label = "Last serial cast"
   date  = true
+  never = true
   taken = "person"
-  how   = "Date on which the last serial cast came off."
+  how   = "Date on which the last serial cast came off. Never where there was none."
 }
 
 # Aims and daily life

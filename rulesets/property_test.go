@@ -85,6 +85,9 @@ func value(t rapid.TB, r *rand.Rand, m *vocab.Measure) ref.Val {
 	case vocab.Count:
 		return types.Int(int(m.Plausible.Lo) + r.IntN(int(m.Plausible.Hi-m.Plausible.Lo)+1))
 	case vocab.Date:
+		if m.Never && r.IntN(4) == 0 {
+			return clinical.Never()
+		}
 		days := []string{"2020-01-31", "2026-03-01", "2026-08-20", "2026-09-25"}
 		d, err := clinical.ParseDate(days[r.IntN(len(days))])
 		if err != nil {

@@ -64,6 +64,7 @@ func TestBoundaries(t *testing.T) {
 		{"the scope is unknown", []recorded{{left: `tone = "3"`, person: "falls = 2"}}, "limb.tone >= 3", "below"},
 		{"since a date", []recorded{{person: injected, date: `date = "2026-10-15"`}}, "since(person.injected) < 2 weeks", "below above"},
 		{"since a date, a day more", []recorded{{person: injected, date: `date = "2026-10-16"`}}, "since(person.injected) < 2 weeks", "on below"},
+		{"since never, which needs no date", []recorded{{person: "age = 40\n injected = \"never\""}}, "since(person.injected) < 2 weeks", "on below"},
 		{"no date of assessment", []recorded{{person: injected}}, "since(person.injected) < 2 weeks", "on below above"},
 		{"an option has none", nil, "limb.skin", ""},
 	} {

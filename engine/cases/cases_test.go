@@ -79,6 +79,7 @@ measure "injected" {
   of    = "person"
   label = "Injected"
   date  = true
+  never = true
 }
 measure "tone" {
   of          = "limb"
@@ -300,7 +301,15 @@ func TestConditionsShown(t *testing.T) {
 	}
 }
 
-// FuzzExpected reads any text as what is expected of a choice and of a quantity.
+// A quantity is told in words, also the time since what never was.
+func TestQuantityWord(t *testing.T) {
+	for want, m := range map[string]*reason.Measured{"unknown": nil, "40 mm": {Value: 40, Unit: "mm"}, "longer than any limit": {Value: 1e18 / 7, Unit: "wk"}, "2e+12 mm": {Value: 2e12, Unit: "mm"}} {
+		if got := quantityWord(m); got != want {
+			t.Errorf("%s, want %s", got, want)
+		}
+	}
+}
+
 // A tolerance keeps its digits where the unit is written as 1, and takes its unit or none otherwise.
 func TestTolerance(t *testing.T) {
 	for text, want := range map[string]float64{"0.6 1 +- 0.01": 0.01, "6.2 deg +- 0.1": 0.1, "6.2 deg ± 0.1 deg": 0.1, "20 mm": 1e-6} {
@@ -310,6 +319,7 @@ func TestTolerance(t *testing.T) {
 	}
 }
 
+// FuzzExpected reads any text as what is expected of a choice and of a quantity.
 func FuzzExpected(f *testing.F) {
 	for _, s := range []string{"anterior", "open: a, b", "20 mm +- 1", "open: 10..20 mm", "conflict: x (provisional)", "::", "..", "±", "1e999 mm"} {
 		f.Add(s)

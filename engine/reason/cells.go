@@ -304,9 +304,9 @@ func stepCells(lo, hi int, cuts []int, single bool, value func(int) ref.Val, lab
 	return out
 }
 
-// dateCells cuts the time up to the assessment into days; since() is all that looks at a date. What may
-// never have been stands as one day more than the longest time: it lies above every constant, as the longest
-// times do, so it is one cell with them, unless a constant is longer than any life.
+// dateCells cuts the time up to the assessment into days; since() is all that looks at a date. Never stands
+// one day behind the longest time: it lies above every constant, as the longest times do, so it is one
+// cell with them. A constant longer than any life lies between the two and parts them.
 func dateCells(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 	if asOf == nil {
 		return cells{inexact: true}

@@ -250,6 +250,7 @@ func TestNumbers(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
 		{number(-5, "deg"), "−5°"},
 		{number(20, "mm"), "20 mm"},
+		{number(1e18, "d"), "longer than any limit"}, // since what never was
 		{number(2, "no such unit"), "2 no such unit"},
 		{span(10, 30, "mm"), "10 to 30 mm"},
 		{span(-5, 10, "deg"), "−5° to 10°"},

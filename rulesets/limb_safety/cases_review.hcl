@@ -211,3 +211,73 @@ case "a child of 9 cast four weeks ago: the cast asks for 12 weeks where growth 
     fires   = ["recheck_a_growing_leg", "review_after_casting"]
   }
 }
+
+case "never injected, operated on or cast: nothing of it is awaited" {
+  basis = "common_practice"
+  given {
+    date       = "2026-10-05"
+    device_for = ["left"]
+    person {
+      age              = 50
+      last_injection   = "never"
+      last_surgery     = "never"
+      last_serial_cast = "never"
+    }
+    left {
+      foot_pulses = "both"
+      foot_risk   = "0"
+    }
+  }
+  expect "person" {
+    choices  = { review_interval = "unanswered (not provisional)" }
+    findings = { injected_lately = false, operated_lately = false, cast_lately = false }
+    silent   = ["review_after_an_injection", "review_after_surgery", "review_after_casting", "injected_lately", "operated_lately", "cast_lately"]
+  }
+}
+
+case "never injected or cast, and nobody asked about operations: that one is awaited" {
+  basis = "common_practice"
+  given {
+    date       = "2026-10-05"
+    device_for = ["left"]
+    person {
+      age              = 50
+      last_injection   = "never"
+      last_serial_cast = "never"
+    }
+    left {
+      foot_pulses = "both"
+      foot_risk   = "0"
+    }
+  }
+  expect "person" {
+    choices  = { review_interval = "unanswered (provisional)" }
+    findings = { injected_lately = false, operated_lately = "unknown", cast_lately = false }
+    silent   = ["review_after_an_injection", "review_after_casting", "injected_lately", "cast_lately"]
+  }
+}
+
+case "never operated on or cast, and injected four weeks ago" {
+  basis = "common_practice"
+  given {
+    date       = "2026-10-05"
+    device_for = ["left"]
+    person {
+      age              = 50
+      last_injection   = "2026-09-07"
+      last_surgery     = "never"
+      last_serial_cast = "never"
+    }
+    left {
+      foot_pulses = "both"
+      foot_risk   = "0"
+    }
+  }
+  expect "person" {
+    choices  = { review_interval = "open: 1..13 wk (not provisional)" }
+    findings = { injected_lately = true, operated_lately = false, cast_lately = false }
+    fires    = ["review_after_an_injection"]
+    cautions = ["injected_lately"]
+    silent   = ["review_after_surgery", "review_after_casting", "operated_lately", "cast_lately"]
+  }
+}

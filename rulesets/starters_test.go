@@ -1,6 +1,9 @@
 package rulesets_test
 
 import (
+	"os"
+	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -141,6 +144,28 @@ func TestPublishedMeansRead(t *testing.T) {
 		for _, r := range render.EvidenceOf(e.Ruleset()).Rests {
 			if r.Basis == "published" && r.Standing != "read" && r.Standing != "second_hand" {
 				t.Errorf("%s: %s %s is published, and stands %s: %v", e.Ruleset().Name, r.Kind, r.Name, r.Standing, r.Cites)
+			}
+		}
+	}
+}
+
+// Every starter ruleset has a page for those who adopt it, and links on pages lead somewhere.
+func TestEveryRulesetHasItsPage(t *testing.T) {
+	link := regexp.MustCompile(`\]\(([^)#:]+)(?:#[^)]*)?\)`)
+	for _, e := range starters(t) {
+		name := e.Ruleset().Name
+		if slices.Contains(demonstrations, name) {
+			continue
+		}
+		path := filepath.Join("..", "docs", "rulesets", name+".md")
+		src, err := os.ReadFile(path)
+		if err != nil {
+			t.Errorf("%s has no page: %v", name, err)
+			continue
+		}
+		for _, m := range link.FindAllStringSubmatch(string(src), -1) {
+			if _, err := os.Stat(filepath.Join(filepath.Dir(path), m[1])); err != nil {
+				t.Errorf("%s: the link to %s leads nowhere", path, m[1])
 			}
 		}
 	}

@@ -343,7 +343,7 @@ func dateCells(m *vocab.Measure, u *usage, asOf *clinical.Date) cells {
 		case from == to && out.values[from] == clinical.Never():
 			return clinical.NeverWord
 		}
-		return said + ", or " + clinical.NeverWord
+		return said + " or " + clinical.NeverWord
 	}
 	return out
 }

@@ -12,7 +12,7 @@ import (
 // within gives the values of a measure that the words of a cell name: "5° or less", "1+ to 3",
 // "broken or fragile".
 func within(t *rapid.T, m about, is string) []float64 {
-	is = strings.TrimSuffix(strings.TrimSuffix(is, ", or never"), " before the assessment")
+	is = strings.TrimSuffix(strings.TrimSuffix(is, " or never"), " before the assessment")
 	var out []float64
 	for _, v := range m.values {
 		if holds(t, m, v, is) {

@@ -70,7 +70,7 @@ func TestProvisional(t *testing.T) {
 		{"not an option", []string{rule("a", "limb.skin != 'broken'", "trim favour low")}, "", "trim", "unanswered provisional", "settled low if limb.skin is intact or fragile"},
 		{"some options", []string{rule("a", "limb.skin in ['broken', 'fragile']", "trim favour low")}, "", "trim", "unanswered provisional", "settled low if limb.skin is fragile or broken"},
 		{"the time since a date", []string{rule("a", "since(person.injected) >= weeks(12)", "trim favour low")}, "", "trim",
-			"unanswered provisional", "settled low if person.injected is 84 days or more before the assessment, or never"},
+			"unanswered provisional", "settled low if person.injected is 84 days or more before the assessment or never"},
 		{"a short time since a date", []string{rule("a", "since(person.injected) < weeks(12)", "trim favour low")}, "", "trim",
 			"unanswered provisional", "settled low if person.injected is 83 days or less before the assessment"},
 		{"longer since than anybody lives", []string{rule("a", "since(person.injected) > years(200)", "trim favour low")}, "", "trim",

@@ -123,7 +123,7 @@ measure "last_injection" {
   never = true
   taken = "person"
   cites = ["kerkum_2013"]
-  how   = "Date of the last toxin or phenol injection into the lower limb; which muscles goes into the history. Never where there was none."
+  how   = "Date of the last toxin or phenol injection into the lower limb; which muscles goes into the history. Where there never was one, write never."
 }
 
 measure "last_surgery" {
@@ -133,7 +133,7 @@ measure "last_surgery" {
   never = true
   taken = "person"
   cites = ["kerkum_2013"]
-  how   = "Date of the last operation that bears on the lower limb; which one goes into the history. Never where there was none."
+  how   = "Date of the last operation that bears on the lower limb; which one goes into the history. Where there never was one, write never."
 }
 
 measure "last_serial_cast" {
@@ -142,7 +142,7 @@ measure "last_serial_cast" {
   date  = true
   never = true
   taken = "person"
-  how   = "Date on which the last serial cast came off. Never where there was none."
+  how   = "Date on which the last serial cast came off. Where there never was one, write never."
 }
 
 # Aims and daily life

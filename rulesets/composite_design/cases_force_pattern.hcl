@@ -37,8 +37,8 @@ case "tone with equinus: shells behind and in front, held over the instep" {
     findings   = { tone_with_little_range = true, foot_pulled_down = true, swing_only = false, shank_falls_forward = false }
     quantities = { moment_into_plantarflexion = "10 N.m", moment_into_dorsiflexion = "0 N.m", greater_moment = "10 N.m", shank_lever = "300 mm", forefoot_lever = "120 mm", force_at_calf = "33.333 N +- 0.001", force_at_instep = "94.975 N +- 0.001", force_at_shin = "0 N", force_at_heel = "0 N", force_under_forefoot = "83.333 N +- 0.001", force_at_shank_frontal = "0 N" }
     fires      = ["hold_the_foot_up", "shells_for_tone", "strap_over_the_instep", "no_force_on_a_heel_in_line"]
-    silent     = ["hold_the_shank_back", "carry_the_foot_in_swing", "pad_a_shell_in_front", "no_ankle_strap_for_the_swing", "stop_the_knee_going_back", "no_narrow_strap_under_a_large_force", "pressure_that_may_hurt", "no_figure_for_skin_that_does_not_feel"]
-    cautions   = ["nerve_under_a_high_edge"]
+    silent     = ["hold_the_shank_back", "carry_the_foot_in_swing", "pad_a_shell_in_front", "no_ankle_strap_for_the_swing", "stop_the_knee_going_back", "no_narrow_strap_under_a_large_force", "pressure_that_may_hurt", "no_figure_for_skin_that_does_not_feel", "forces_on_the_shin_are_a_ceiling"]
+    cautions   = ["nerve_under_a_high_edge", "forces_against_the_calf_are_a_floor"]
   }
 }
 
@@ -165,8 +165,8 @@ case "shank that falls forward: a shell in front, high up" {
     choices    = { pressure_system = "against_shank_advance", shell_side = "anterior", closure = "wide_padded_strap", proximal_height = "tibial_tubercle" }
     quantities = { moment_into_dorsiflexion = "45 N.m", moment_into_plantarflexion = "0 N.m", shank_lever = "280 mm", force_at_shin = "160.714 N +- 0.001", force_at_heel = "407.988 N +- 0.001", force_under_forefoot = "375 N", force_at_calf = "0 N", force_at_instep = "0 N", strap_mean_pressure = "32.143 kPa +- 0.001", shell_mean_pressure = "10.714 kPa +- 0.001" }
     fires      = ["hold_the_shank_back", "pad_a_shell_in_front", "no_narrow_strap_under_a_large_force"]
-    silent     = ["hold_the_foot_up", "shells_for_tone", "strap_over_the_instep", "pressure_that_may_hurt", "no_ankle_strap_for_the_swing"]
-    cautions   = ["nerve_under_a_high_edge"]
+    silent     = ["hold_the_foot_up", "shells_for_tone", "strap_over_the_instep", "pressure_that_may_hurt", "no_ankle_strap_for_the_swing", "forces_against_the_calf_are_a_floor"]
+    cautions   = ["nerve_under_a_high_edge", "forces_on_the_shin_are_a_ceiling"]
   }
 }
 

@@ -132,6 +132,23 @@ caution "strain_of_the_strut" {
 
 # Forces and pressure
 
+caution "forces_against_the_calf_are_a_floor" {
+  level = "note"
+  when  = "finding.foot_pulled_down || finding.knee_goes_back"
+  says  = "The forces that hold the foot up rest on the moment that held the ankle at rest, slowly stretched. On a quick stretch, in standing and in walking tone asks for more. Worked out from how it is measured."
+  act   = "Take them as the least that the shells carry, and measure again in standing where tone is more there."
+  basis = "common_practice"
+}
+
+caution "forces_on_the_shin_are_a_ceiling" {
+  level = "note"
+  when  = "finding.shank_falls_forward"
+  says  = "The forces that hold the shank back are those of a whole healthy push-off at free speed, 1.216 N·m for each kilogram, less the calf's own. In the slowest walking of the same healthy children it was 1.055."
+  act   = "Take them as the most that the shells carry in level walking; stairs, slopes and falls were not measured."
+  basis = "published"
+  cites = ["schwartz_2008"]
+}
+
 caution "pressure_that_may_hurt" {
   level = "precaution"
   when  = "finding.ankle_is_held && quantity.shell_mean_pressure > kPa(13.7)"

@@ -25,6 +25,7 @@ func TestDisagreementsStayOpen(t *testing.T) {
 		{"how long redness may last", "limb_safety", "skin_check", "redness_limit_of_twenty_minutes", "redness_limit_of_thirty_minutes", "redness_limits_differ"},
 		{"a device by day in Duchenne dystrophy", "calf_weakness_afo", "device", "no_day_device_in_duchenne", "articulated_day_device_in_duchenne", "duchenne_views_differ"},
 		{"true equinus in cerebral palsy", "spastic_gait_afo", "device", "spring_or_hinge_for_true_equinus", "hold_where_a_hinge_is_disputed", "hinge_or_hold"},
+		{"range cut-offs in cerebral palsy", "spastic_gait_afo", "device", "cast_a_young_short_calf", "spring_or_hinge_for_true_equinus", "range_decides_alone"},
 		{"stiffness by body mass, calf weakness", "calf_weakness_afo", "strut_stiffness", "stiffness_by_body_mass", "softer_than_by_body_mass", "try_several_stiffnesses"},
 		{"stiffness by body mass, composite", "composite_design", "strut_stiffness", "stiffness_by_body_mass", "softer_than_by_body_mass", "mass_and_measured_best_disagree"},
 		{"composite on a leg that swells", "limb_safety", "device", "composite_for_a_leg_that_swells", "jointed_device_for_a_leg_that_swells", "swelling_sources_differ"},

@@ -134,3 +134,33 @@ case "brain injury: levels of gross motor function are not asked for" {
     silent   = ["hold_the_foot_for_standing"]
   }
 }
+
+case "level II, 4 years, 3 deg, true equinus: a cast for the range stands beside the devices for the pattern" {
+  basis = "published"
+  cites = ["cottalorda_2000", "range_cut_offs"]
+  given {
+    device_for = ["left"]
+    person {
+      diagnosis_group      = "cerebral_palsy"
+      age                  = 4
+      distribution         = "both_legs"
+      gross_motor_function = "II"
+    }
+    left {
+      ankle_dorsiflexion_knee_extended = 3
+      plantarflexor_tone               = "1"
+      plantarflexor_power              = "4"
+      midfoot_break                    = "none"
+      gait_midstance_ankle             = "held_back"
+      gait_midstance_knee              = "near_straight"
+      gait_terminal_stance_knee        = "extends"
+      gait_terminal_stance_hip         = "extends"
+      gait_swing_ankle                 = "lifts"
+    }
+  }
+  expect "left" {
+    choices  = { device = "open: posterior_leaf_spring, articulated, rigid, refer_serial_casting" }
+    fires    = ["cast_a_young_short_calf", "spring_or_hinge_for_true_equinus"]
+    cautions = ["range_decides_alone"]
+  }
+}

@@ -24,10 +24,10 @@ caution "contracture_limit_disputed" {
 caution "range_decides_alone" {
   level = "note"
   when  = "person.diagnosis_group == 'cerebral_palsy' && person.gross_motor_function <= gross_motor_function('II') && finding.range_to_be_gained"
-  says  = "Level ${person.gross_motor_function} with dorsiflexion of ${limb.ankle_dorsiflexion_knee_extended}. Surveillance programmes act on cut-offs of range; in 60 children of level I and II these were not evidence based and did not follow function."
+  says  = "Level ${person.gross_motor_function} with dorsiflexion of ${limb.ankle_dorsiflexion_knee_extended}. Advice disagrees on acting on range alone: surveillance programmes do by cut-offs, and casts can win range in young children; in 60 children of level I and II the cut-offs were not evidence based and did not follow function."
   act   = "Don't treat the angle alone: look for what it does in walking."
   basis = "published"
-  cites = ["range_cut_offs"]
+  cites = ["range_cut_offs", "cottalorda_2000"]
 }
 
 caution "foot_turned_out" {

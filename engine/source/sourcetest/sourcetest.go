@@ -33,8 +33,8 @@ const Folder = "bad"
 // would depend on what else the machine does.
 const Limit = time.Second
 
-// used gives the processor's time that this process has taken.
-func used(t *testing.T) time.Duration {
+// Used gives the processor's time that this process has taken.
+func Used(t testing.TB) time.Duration {
 	t.Helper()
 	var u syscall.Rusage
 	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &u); err != nil {
@@ -66,10 +66,10 @@ func Run(t *testing.T, dir string, update bool, made Made, read func(files fstes
 			if make, ok := made[short]; ok {
 				files = make()
 			}
-			began := used(t)
+			began := Used(t)
 			diags := read(files)
 			got := diags.Text()
-			if took := used(t) - began; took > Limit {
+			if took := Used(t) - began; took > Limit {
 				t.Errorf("took %s", took)
 			}
 			if diff := cmp.Diff(places(ar.Comment), marks(diags)); diff != "" {

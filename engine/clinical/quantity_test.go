@@ -130,8 +130,10 @@ func TestRoundTripThroughUnits(t *testing.T) {
 		}
 		v, _ := x.In(other)
 		back, err := NewQuantity(v, other)
-		if err != nil {
-			t.Fatal(err)
+		if tooLarge := math.Abs(v) > maxNumber; tooLarge != (err != nil) { // a thousand gigapascals in pascals
+			t.Fatalf("%v as %v %s: %v", x, v, other.Code, err)
+		} else if tooLarge {
+			return
 		}
 		within := 0.5e-9 + 0.5/powers[other.places]*other.num/other.den + 1e-14*math.Abs(x.Base())
 		if math.Abs(back.Base()-x.Base()) > within*1.001 {

@@ -7,7 +7,11 @@
 // leans forward are positive. From the side the toes point to the right, whichever leg it is.
 package figure
 
-import "math"
+import (
+	"math"
+
+	"crus/engine/biomech"
+)
 
 // Leg is the size of a leg and foot.
 type Leg struct {
@@ -21,17 +25,13 @@ type Leg struct {
 	Assumed         []string // what of these was not recorded, in words
 }
 
-// Fractions of body height, transcriptions of Drillis and Contini's segment lengths (second-hand): foot length
-// 0.152, ankle 0.039, knee 0.285. The rest of a usual leg is from memory and for drawing only.
+// What biomech's parts of the stature leave open of a usual leg: from memory, and for drawing only.
 const (
-	footOfHeight  = 0.152
-	ankleOfHeight = 0.039
-	kneeOfHeight  = 0.285
-	usualHeight   = 1700 // mm; where not even the body's height is recorded
-	ballOfFoot    = 0.72
-	heelOfFoot    = 0.25
-	ankleOfFoot   = 0.32
-	calfOfFoot    = 0.43
+	usualHeight = 1700 // mm; where not even the body's height is recorded
+	ballOfFoot  = 0.72
+	heelOfFoot  = 0.25
+	ankleOfFoot = 0.32
+	calfOfFoot  = 0.43
 )
 
 // Complete fills in what is 0 from the body's height (mm; 0 where it is not recorded either), and says so in
@@ -48,11 +48,11 @@ func (l Leg) Complete(height float64) Leg {
 			l.Assumed = append(l.Assumed, name+" (from "+from+")")
 		}
 	}
-	fill(&l.FootLength, footOfHeight*height, "foot length")
+	fill(&l.FootLength, biomech.FootLengthOfStature*height, "foot length")
 	fill(&l.HeelToBall, ballOfFoot*l.FootLength, "heel to ball")
 	fill(&l.AnkleToHeelBack, heelOfFoot*l.FootLength, "ankle to heel")
-	fill(&l.AnkleHeight, ankleOfHeight*height, "ankle height")
-	fill(&l.KneeHeight, kneeOfHeight*height, "knee height")
+	fill(&l.AnkleHeight, biomech.AnkleHeightOfStature*height, "ankle height")
+	fill(&l.KneeHeight, biomech.KneeHeightOfStature*height, "knee height")
 	fill(&l.AnkleDepth, ankleOfFoot*l.FootLength, "ankle depth")
 	fill(&l.CalfDepth, calfOfFoot*l.FootLength, "calf depth")
 	return l

@@ -382,7 +382,7 @@ func (w *nameWalk) elsewhere(e ast.Expr, c ast.CallExpr, bound []string) bool {
 }
 
 // functionKinds is the hint where no function is near.
-const functionKinds = "Functions are units such as deg(5), scales such as muscle_power('3'), recorded, since, abs, least and greatest."
+const functionKinds = "Functions are units such as deg(5), scales such as muscle_power('3'), recorded, since, abs, least, greatest, and the formulas that crus cite --formulas lists."
 
 // functionLike makes the hint for a function that does not exist.
 func (w *nameWalk) functionLike(name string) string {

@@ -40,7 +40,7 @@ func NewQuantity(v float64, u Unit) (Quantity, error) {
 	case math.Abs(v) > maxNumber:
 		return Quantity{}, errors.New("the number is too large to be a measurement")
 	}
-	return Quantity{keep(v*u.num/u.den, basePlaces), u.id}, nil
+	return Quantity{u.ToBase(v), u.id}, nil
 }
 
 // Forever is the time since what never was: 10¹⁸ days, so that it is longer than any time that can be
@@ -75,7 +75,7 @@ func (q Quantity) In(u Unit) (float64, bool) {
 	if u.id == 0 || u.Dimension != q.Dimension() {
 		return math.NaN(), false
 	}
-	return keep(q.base*u.den/u.num, u.places), true
+	return u.FromBase(q.base), true
 }
 
 // Unit is the unit that q is shown in.

@@ -141,21 +141,21 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 	if t := r.truths(s.frame, w.truth, x.reads, x.needs, x.truth); t != nil {
 		in := &instance{own: w.truth, table: t}
 		q := &question{c: r.completer, base: cautionVerdict(w.truth), instances: []*instance{in}}
-		q.answer = func(cell []int) verdict {
+		q.answer = func(cell []int) Verdict {
 			if in.table == nil {
 				return cautionVerdict(in.own)
 			}
 			return cautionVerdict(in.table.truthAt(cell))
 		}
 		found := q.explore(s.side)
-		if a := found.agreed; a != nil && a.status != Pending { // it stands, although data are missing
+		if a := found.agreed; a != nil && a.Status != Pending { // it stands, although data are missing
 			w.truth, c.WaitsFor = no, []string{}
-			if a.status == Fired {
+			if a.Status == Fired {
 				w.truth = yes
 			}
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
-		c.CouldBecome = r.could(found, s.side, func(v verdict) (string, any) { return v.status, nil })
+		c.CouldBecome = r.could(found, s.side, func(v Verdict) (string, any) { return v.Status, nil })
 		m.note("caution."+x.Name, cautionWeight(x.Level), found)
 	}
 	switch w.truth {
@@ -174,8 +174,8 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 	out.Cautions = append(out.Cautions, c)
 }
 
-func cautionVerdict(t truth) verdict {
-	return verdict{status: [...]string{no: DidNotFire, unknown: Pending, yes: Fired}[t]}
+func cautionVerdict(t truth) Verdict {
+	return Verdict{Status: [...]string{no: DidNotFire, unknown: Pending, yes: Fired}[t]}
 }
 
 func sortCautions(cs []*Caution) {

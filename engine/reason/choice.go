@@ -8,7 +8,7 @@ import (
 )
 
 // decideChoice gives the verdict on a choice from what the rules in force say of it.
-func (e *Engine) decideChoice(c *vocab.Choice, effects []effect) verdict {
+func (e *Engine) decideChoice(c *vocab.Choice, effects []effect) Verdict {
 	if c.Numeric() {
 		return e.decideNumber(c, effects)
 	}
@@ -30,16 +30,16 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 	var found answers
 	if q := r.question(scopes, c, v); q != nil {
 		if found = q.explore(s.side); found.agreed != nil { // it stands, although data are missing
-			v, effects = found.agreed.verdict, found.agreed.effects
+			v, effects = found.agreed.Verdict, found.agreed.effects
 		}
 	}
-	out := &Choice{Status: v.status, Value: value(c, v), Provisional: found.provisional, Explored: found.explored, Whatever: found.agreed != nil}
+	out := &Choice{Status: v.Status, Value: value(c, v), Provisional: found.provisional, Explored: found.explored, Whatever: found.agreed != nil}
 	if c.Numeric() {
 		r.numbers(c, v, effects, out)
 	} else {
 		r.options(c, v, effects, out)
 	}
-	if o := r.e.open[c]; o != nil && (v.status == LeftToClinician || v.status == IsOpen) {
+	if o := r.e.open[c]; o != nil && (v.Status == LeftToClinician || v.Status == IsOpen) {
 		out.Because = s.fill(o.Part, o.Because)
 		for _, t := range o.Consider {
 			out.Consider = append(out.Consider, s.fill(o.Part, t))
@@ -54,7 +54,7 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 			}
 		}
 	}
-	out.CouldBecome = r.could(found, s.side, func(w verdict) (string, any) { return w.status, describeValue(c, w) })
+	out.CouldBecome = r.could(found, s.side, func(w Verdict) (string, any) { return w.Status, describeValue(c, w) })
 	m.note(c.Name, choiceWeight(c), found)
 	return out
 }
@@ -76,7 +76,7 @@ func pooled(scopes []*scope, t *topic) []effect {
 
 // question gathers every rule that bears on a choice: those that advise on it, and those that
 // could set these aside. It is nil where nothing that is missing bears on it.
-func (r *run) question(scopes []*scope, c *vocab.Choice, base verdict) *question {
+func (r *run) question(scopes []*scope, c *vocab.Choice, base Verdict) *question {
 	t := r.e.topics[c]
 	if !slices.ContainsFunc(scopes, func(s *scope) bool { return s.undecided(t) }) {
 		return nil
@@ -130,25 +130,25 @@ func (s *scope) undecided(t *topic) bool {
 }
 
 // value gives the value of a verdict: an option, a number, or nil.
-func value(c *vocab.Choice, v verdict) any {
-	if v.status != Settled && v.status != Default {
+func value(c *vocab.Choice, v Verdict) any {
+	if v.Status != Settled && v.Status != Default {
 		return nil
 	}
 	if c.Numeric() {
-		return v.lo
+		return v.Lo
 	}
-	return c.Options[bits.TrailingZeros64(v.mask)]
+	return c.Options[bits.TrailingZeros64(v.Mask)]
 }
 
 // describeValue gives what a possible verdict would be: the value, the level options, or the range.
-func describeValue(c *vocab.Choice, v verdict) any {
-	if v.status != IsOpen {
+func describeValue(c *vocab.Choice, v Verdict) any {
+	if v.Status != IsOpen {
 		return value(c, v)
 	}
 	if c.Numeric() {
-		return [2]float64{v.lo, v.hi}
+		return [2]float64{v.Lo, v.Hi}
 	}
-	return named(c, v.mask)
+	return named(c, v.Mask)
 }
 
 func named(c *vocab.Choice, mask uint64) []string {

@@ -113,7 +113,7 @@ func New(rs *ruleset.Ruleset) (*Engine, error) {
 		for _, a := range r.Advise {
 			formula := b.program(a.Formula)
 			x.advise = append(x.advise, &advice{Advice: a, index: e.formulas, rule: x, formula: formula,
-				reads: e.readings(a.Formula), removes: removes(a), favours: favours(a), off: e.spread(formula, a.Choice.Unit)})
+				reads: e.readings(a.Formula), removes: Removes(a), favours: Favours(a), off: e.spread(formula, a.Choice.Unit)})
 			if a.Formula == nil {
 				x.advise[len(x.advise)-1].does = does(a)
 			}

@@ -9,17 +9,17 @@ import (
 )
 
 // options says of every option why it was or was not picked.
-func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice) {
-	if v.status == IsOpen {
-		out.Among = named(c, v.mask)
+func (r *run) options(c *vocab.Choice, v Verdict, effects []effect, out *Choice) {
+	if v.Status == IsOpen {
+		out.Among = named(c, v.Mask)
 	}
-	if v.status == Conflict {
+	if v.Status == Conflict {
 		out.Conflict = conflictOptions(c, effects)
 	}
 	weights := weigh(effects)
 	best := weight{}
 	for i := range c.Options {
-		if v.mask>>i&1 == 1 {
+		if v.Mask>>i&1 == 1 {
 			best = weights[i]
 		}
 	}
@@ -35,7 +35,7 @@ func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 				favoured = addName(favoured, f.rule.Name)
 			}
 		}
-		picked := v.mask>>i&1 == 1
+		picked := v.Mask>>i&1 == 1
 		switch {
 		case removed != nil:
 			o.State, o.By, o.Favoured = Removed, removed, favoured
@@ -43,15 +43,15 @@ func (r *run) options(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 			if favoured != nil {
 				o.Why = "Favoured by " + list(favoured, "and") + ", but removed by " + list(removed, "and") + "."
 			}
-		case picked && v.status == IsOpen:
+		case picked && v.Status == IsOpen:
 			o.State, o.By = Level, orEmpty(favoured)
 			o.Why = "Level with the others: " + favourWords(weights[i], favoured) + "."
 		case picked:
 			o.State, o.By = Picked, orEmpty(favoured)
 			o.Why = pickedWhy(v, weights[i], favoured)
-		case v.status == Default:
+		case v.Status == Default:
 			o.State, o.Why = Outweighed, silentWhy(v)
-		case v.status == Unanswered || v.status == LeftToClinician:
+		case v.Status == Unanswered || v.Status == LeftToClinician:
 			o.State, o.Why = Level, silentWhy(v)
 		default:
 			o.State, o.By = Outweighed, orEmpty(favoured)
@@ -70,8 +70,8 @@ func addName(names []string, name string) []string {
 	return append(names, name)
 }
 
-func silentWhy(v verdict) string {
-	switch v.status {
+func silentWhy(v Verdict) string {
+	switch v.Status {
 	case Default:
 		return "No rule spoke, and it is not the default."
 	case LeftToClinician:
@@ -80,9 +80,9 @@ func silentWhy(v verdict) string {
 	return "No rule spoke."
 }
 
-func pickedWhy(v verdict, w weight, favoured []string) string {
+func pickedWhy(v Verdict, w weight, favoured []string) string {
 	switch {
-	case v.status == Default:
+	case v.Status == Default:
 		return "No rule spoke: this is the default."
 	case favoured == nil:
 		return "The only one that the limits leave."
@@ -110,16 +110,16 @@ func countWords(w weight) string {
 }
 
 // numbers says of every limit and aim what it did.
-func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice) {
+func (r *run) numbers(c *vocab.Choice, v Verdict, effects []effect, out *Choice) {
 	out.Unit = c.Unit.Code
 	b := bound(c, effects)
 	if !b.empty() {
 		out.Interval = &[2]float64{b.lo, b.hi}
 	}
-	if v.status == IsOpen {
-		out.Range = &[2]float64{v.lo, v.hi}
+	if v.Status == IsOpen {
+		out.Range = &[2]float64{v.Lo, v.Hi}
 	}
-	if v.status == Conflict {
+	if v.Status == Conflict {
 		out.Conflict = conflictNumbers(c, effects)
 	}
 	deciding := map[*advice]bool{}
@@ -130,7 +130,7 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		n := Number{Rule: f.rule.Name, Verb: string(f.Verb), Value: f.value, Off: f.off, Strength: string(f.rule.Strength), State: "limit"}
 		if f.Verb == ruleset.Aim {
 			n.State = Outweighed
-			if deciding[f.advice] && v.status != Conflict {
+			if deciding[f.advice] && v.Status != Conflict {
 				n.State = "decides"
 			}
 			if at := b.near(f.value); !b.empty() && at != f.value {
@@ -139,21 +139,21 @@ func (r *run) numbers(c *vocab.Choice, v verdict, effects []effect, out *Choice)
 		}
 		out.Numbers = append(out.Numbers, n)
 	}
-	if v.status == Settled || v.status == IsOpen {
+	if v.Status == Settled || v.Status == IsOpen {
 		out.PlusMinus = b.off(v, effects)
 	}
 }
 
 // off gives how far the result could be off: the widest band of the aims that decide, and of the limits that
 // move an aim or are themselves an end of what is left. nil where none is known.
-func (b bounds) off(v verdict, effects []effect) (widest *float64) {
+func (b bounds) off(v Verdict, effects []effect) (widest *float64) {
 	decide := aims(effects)
 	counts := func(f effect) bool {
 		if f.Verb == ruleset.Aim {
 			return b.near(f.value) == f.value && slices.ContainsFunc(decide, func(g effect) bool { return g.advice == f.advice })
 		}
 		moves := slices.ContainsFunc(decide, func(g effect) bool { return b.near(g.value) == f.value && g.value != f.value })
-		return moves || decide == nil && (f.value == v.lo || f.value == v.hi)
+		return moves || decide == nil && (f.value == v.Lo || f.value == v.Hi)
 	}
 	for _, f := range effects {
 		if f.off != nil && counts(f) && (widest == nil || f.off.PlusMinus > *widest) {
@@ -190,7 +190,7 @@ func does(a *ruleset.Advice) string {
 	if a.Verb == ruleset.Favour {
 		return "Favoured " + list(plain(a.Options), "and") + "."
 	}
-	gone := named(a.Choice, removes(a))
+	gone := named(a.Choice, Removes(a))
 	if len(gone) == 0 {
 		return "Removed nothing."
 	}

@@ -42,9 +42,9 @@ type question struct {
 	sampled   map[int]bool              // those whose cells some table does not show
 	classes   [][]int                   // of each variable: a cell of each class of cells that behave alike
 	member    [][]int                   // of each variable: the class of each cell
-	answer    func(cell []int) verdict  // for cell numbers indexed by variable
+	answer    func(cell []int) Verdict  // for cell numbers indexed by variable
 	effects   func(cell []int) []effect // on a choice; what they give is used up by the next call
-	base      verdict
+	base      Verdict
 }
 
 // answers is what exploring a question gave.
@@ -59,13 +59,13 @@ type answers struct {
 
 // agreement is the verdict that every completion gives, with the effects on a choice in one of them.
 type agreement struct {
-	verdict
+	Verdict
 	effects []effect
 }
 
 // possibility is another verdict and a smallest set of cells found that brings it about.
 type possibility struct {
-	verdict
+	Verdict
 	when  []bracket
 	other bool // there are other ways to it
 }
@@ -137,7 +137,7 @@ func (q *question) explore(side string) answers {
 	if !all || !exact || stuck { // that samples agree proves nothing
 		out.agreed = nil
 		switch a := q.free(); {
-		case a != nil && a.same(q.base):
+		case a != nil && a.Same(q.base):
 			out.provisional, out.could, out.matter = false, nil, nil
 		case a != nil:
 			out.agreed = a
@@ -170,9 +170,9 @@ func (t *table) stuck() bool {
 func (q *question) every(out *answers) {
 	g := q.grid()
 	for k, v := range g.kinds {
-		if !v.same(q.base) {
+		if !v.Same(q.base) {
 			out.provisional = true
-			p := possibility{verdict: v}
+			p := possibility{Verdict: v}
 			p.when, p.other = g.smallest(k)
 			out.could = append(out.could, p)
 		}
@@ -210,15 +210,15 @@ func (q *question) some(out *answers, total *big.Int) (tried int) {
 	step := q.digits(stride(total))
 	at := make([]int, len(q.vars)) // the completion's number, in digits of the variables' classes
 	cell := make([]int, len(q.c.vars))
-	kinds := []verdict{q.base}
+	kinds := []Verdict{q.base}
 	news := 0 // when the last new result came
 	for ; tried < maxCompletions && (!out.provisional || tried-news < maxQuiet); tried++ {
 		for i, v := range q.vars {
 			cell[v] = q.classes[i][at[i]]
 		}
-		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.same) {
+		if v := q.answer(cell); !slices.ContainsFunc(kinds, v.Same) {
 			kinds, news = append(kinds, v), tried
-			p := possibility{verdict: v, other: true}
+			p := possibility{Verdict: v, other: true}
 			for _, x := range q.vars {
 				p.when = append(p.when, bracket{x, []int{cell[x]}, q.sampled[x]})
 			}
@@ -258,8 +258,8 @@ func (q *question) digits(n *big.Int) []int {
 }
 
 // agreement keeps what a completion gives.
-func (q *question) agreement(v verdict, cell []int) *agreement {
-	a := &agreement{verdict: v}
+func (q *question) agreement(v Verdict, cell []int) *agreement {
+	a := &agreement{Verdict: v}
 	if q.effects != nil {
 		a.effects = slices.Clone(q.effects(cell))
 	}
@@ -310,7 +310,7 @@ func (q *question) free() *agreement {
 		switch v := q.answer(nil); {
 		case first == nil:
 			first = q.agreement(v, nil)
-		case !v.same(first.verdict):
+		case !v.Same(first.Verdict):
 			return nil
 		}
 	}
@@ -344,7 +344,7 @@ func (q *question) decide(c *vocab.Choice) {
 		}
 		return effects
 	}
-	q.answer = func(cell []int) verdict { return q.c.e.decideChoice(c, q.effects(cell)) }
+	q.answer = func(cell []int) Verdict { return q.c.e.decideChoice(c, q.effects(cell)) }
 }
 
 // alsoSays adds an effect; what a rule says alike on both limbs counts once.

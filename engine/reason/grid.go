@@ -7,7 +7,7 @@ type grid struct {
 	size   []int // classes of each variable
 	stride []int
 	whole  [][]int   // all classes of each variable
-	kinds  []verdict // distinct verdicts
+	kinds  []Verdict // distinct verdicts
 	of     []int     // the verdict of each entry
 }
 
@@ -45,9 +45,9 @@ func (q *question) grid() *grid {
 	return g
 }
 
-func (g *grid) kind(v verdict) int {
+func (g *grid) kind(v Verdict) int {
 	for i, k := range g.kinds {
-		if k.same(v) {
+		if k.Same(v) {
 			return i
 		}
 	}

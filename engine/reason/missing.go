@@ -135,7 +135,7 @@ func (r *run) immaterial(s *scope) []string {
 }
 
 // could writes what exploring found as data.
-func (r *run) could(found answers, side string, say func(verdict) (string, any)) []Could {
+func (r *run) could(found answers, side string, say func(Verdict) (string, any)) []Could {
 	var out []Could
 	for _, p := range found.could {
 		when, text := r.describe(p, side)
@@ -145,7 +145,7 @@ func (r *run) could(found answers, side string, say func(verdict) (string, any))
 		case p.other:
 			text += " (one of several ways)"
 		}
-		status, v := say(p.verdict)
+		status, v := say(p.Verdict)
 		out = append(out, Could{Status: status, Value: v, If: text, When: when, OtherWays: p.other})
 	}
 	return out
@@ -158,14 +158,14 @@ func sortPossibilities(ps []possibility) {
 		switch {
 		case len(a.when) != len(b.when):
 			return len(a.when) < len(b.when)
-		case a.status != b.status:
-			return a.status < b.status
-		case a.mask != b.mask:
-			return a.mask < b.mask
-		case a.lo != b.lo:
-			return a.lo < b.lo
+		case a.Status != b.Status:
+			return a.Status < b.Status
+		case a.Mask != b.Mask:
+			return a.Mask < b.Mask
+		case a.Lo != b.Lo:
+			return a.Lo < b.Lo
 		}
-		return a.hi < b.hi
+		return a.Hi < b.Hi
 	})
 }
 

@@ -79,13 +79,13 @@ func aims(effects []effect) (decide []effect) {
 }
 
 // decideNumber gives the verdict on a choice with a number.
-func (e *Engine) decideNumber(c *vocab.Choice, effects []effect) verdict {
+func (e *Engine) decideNumber(c *vocab.Choice, effects []effect) Verdict {
 	if len(effects) == 0 {
 		return e.silent(c)
 	}
 	b := bound(c, effects)
 	if b.empty() {
-		return verdict{status: Conflict}
+		return Verdict{Status: Conflict}
 	}
 	lo, hi := math.Inf(1), math.Inf(-1)
 	for _, f := range aims(effects) {
@@ -93,15 +93,15 @@ func (e *Engine) decideNumber(c *vocab.Choice, effects []effect) verdict {
 	}
 	if lo > hi { // no aim: what the limits leave is open
 		if b.lo == b.hi {
-			return verdict{status: Settled, lo: b.lo, hi: b.lo}
+			return Verdict{Status: Settled, Lo: b.lo, Hi: b.lo}
 		}
-		return verdict{status: IsOpen, lo: b.lo, hi: b.hi}
+		return Verdict{Status: IsOpen, Lo: b.lo, Hi: b.hi}
 	}
 	if tidy(hi-lo) <= c.Rounding {
 		v := b.rounded(c, (lo+hi)/2)
-		return verdict{status: Settled, lo: v, hi: v}
+		return Verdict{Status: Settled, Lo: v, Hi: v}
 	}
-	return verdict{status: IsOpen, lo: lo, hi: hi}
+	return Verdict{Status: IsOpen, Lo: lo, Hi: hi}
 }
 
 // rounded gives the value on the choice's grid that is nearest and still within the interval; an

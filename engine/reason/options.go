@@ -14,43 +14,43 @@ type effect struct {
 	off   *Uncertainty // of a number
 }
 
-// verdict is what becomes of a choice, in short: enough to see whether two completions differ.
-type verdict struct {
-	status string
-	mask   uint64  // options: the one picked, or those that are level
-	lo, hi float64 // numbers: the value (lo == hi), or the range that is open
+// Verdict is what becomes of a choice, in short: enough to see whether two completions differ.
+type Verdict struct {
+	Status string
+	Mask   uint64  // options, by their places: the one picked, or those that are level
+	Lo, Hi float64 // numbers, in the choice's unit: the value (Lo == Hi), or the range that is open
 }
 
-// same reports whether two verdicts advise the same. Picking an option by default or by a rule
+// Same reports whether two verdicts advise the same. Picking an option by default or by a rule
 // makes no difference to the patient.
-func (v verdict) same(w verdict) bool {
+func (v Verdict) Same(w Verdict) bool {
 	kind := func(s string) string {
 		if s == Default {
 			return Settled
 		}
 		return s
 	}
-	return kind(v.status) == kind(w.status) && v.mask == w.mask && v.lo == w.lo && v.hi == w.hi
+	return kind(v.Status) == kind(w.Status) && v.Mask == w.Mask && v.Lo == w.Lo && v.Hi == w.Hi
 }
 
 // silent is the verdict where no rule spoke.
-func (e *Engine) silent(c *vocab.Choice) verdict {
-	v := verdict{}
+func (e *Engine) silent(c *vocab.Choice) Verdict {
+	v := Verdict{}
 	switch {
 	case c.HasDefault && c.Numeric():
-		v.status, v.lo, v.hi = Default, c.DefaultAt, c.DefaultAt
+		v.Status, v.Lo, v.Hi = Default, c.DefaultAt, c.DefaultAt
 	case c.HasDefault:
-		v.status, v.mask = Default, 1<<c.Rank(c.Default)
+		v.Status, v.Mask = Default, 1<<c.Rank(c.Default)
 	case e.open[c] != nil:
-		v.status = LeftToClinician
+		v.Status = LeftToClinician
 	default:
-		v.status = Unanswered
+		v.Status = Unanswered
 	}
 	return v
 }
 
-// removes gives the options that a limit takes away.
-func removes(a *ruleset.Advice) uint64 {
+// Removes gives the options that a limit takes away, as a set of their places.
+func Removes(a *ruleset.Advice) uint64 {
 	c := a.Choice
 	all := uint64(1)<<len(c.Options) - 1
 	if len(c.Options) == 64 {
@@ -73,7 +73,8 @@ func removes(a *ruleset.Advice) uint64 {
 	return 0
 }
 
-func favours(a *ruleset.Advice) uint64 {
+// Favours gives the options that a preference favours, as a set of their places.
+func Favours(a *ruleset.Advice) uint64 {
 	var named uint64
 	if a.Verb == ruleset.Favour {
 		for _, o := range a.Options {
@@ -106,7 +107,7 @@ func weigh(effects []effect) (out [64]weight) {
 }
 
 // decideOptions gives the verdict on a choice with options.
-func (e *Engine) decideOptions(c *vocab.Choice, effects []effect) verdict {
+func (e *Engine) decideOptions(c *vocab.Choice, effects []effect) Verdict {
 	if len(effects) == 0 {
 		return e.silent(c)
 	}
@@ -129,11 +130,11 @@ func (e *Engine) decideOptions(c *vocab.Choice, effects []effect) verdict {
 	}
 	switch bits.OnesCount64(level) {
 	case 0:
-		return verdict{status: Conflict}
+		return Verdict{Status: Conflict}
 	case 1:
-		return verdict{status: Settled, mask: level}
+		return Verdict{Status: Settled, Mask: level}
 	}
-	return verdict{status: IsOpen, mask: level}
+	return Verdict{Status: IsOpen, Mask: level}
 }
 
 // conflictOptions gives a smallest set of limits that leaves no option: a smallest cover, found by

@@ -24,10 +24,11 @@ const (
 type Row struct {
 	Value    []float64
 	Recorded []bool
+	Alone    bool // of the person alone: rules that read a limb don't run
 }
 
 // Clone gives a copy that can be changed.
-func (r Row) Clone() Row { return Row{slices.Clone(r.Value), slices.Clone(r.Recorded)} }
+func (r Row) Clone() Row { return Row{slices.Clone(r.Value), slices.Clone(r.Recorded), r.Alone} }
 
 // Case is a row with all that follows from it. It is used for one row after the other, by one goroutine.
 type Case struct {
@@ -42,7 +43,7 @@ type Case struct {
 
 // NewCase makes room for one case.
 func (s *Space) NewCase() *Case {
-	return &Case{Row: Row{make([]float64, s.Measures), make([]bool, s.Measures)}, Cell: make([]int, len(s.Axes)), Truth: make([]Truth, len(s.Nodes)),
+	return &Case{Row: Row{Value: make([]float64, s.Measures), Recorded: make([]bool, s.Measures)}, Cell: make([]int, len(s.Axes)), Truth: make([]Truth, len(s.Nodes)),
 		space: s, of: make([]float64, len(s.Axes)-s.Measures), terms: make([]float64, len(s.Terms)), done: make([]bool, len(s.Terms))}
 }
 
@@ -53,6 +54,7 @@ func (s *Space) Work(c *Case, r Row) { s.WorkOn(c, r, nil) }
 func (s *Space) WorkOn(c *Case, r Row, plan []int) {
 	copy(c.Value, r.Value)
 	copy(c.Recorded, r.Recorded)
+	c.Alone = r.Alone
 	for i, a := range s.Axes[:s.Measures] {
 		c.Cell[i] = a.cellOf(r.Value[i])
 	}
@@ -238,7 +240,7 @@ func (s *Space) Decide(topic int, limbs ...*Case) reason.Verdict {
 	var said []reason.Said
 	for _, say := range t.Says {
 		for i, c := range limbs {
-			if c.Truth[say.Rule.Force] != Yes {
+			if c.Truth[say.Rule.Force] != Yes || c.Alone && say.Rule.Limb {
 				continue
 			}
 			at := say.Advice.At

@@ -14,7 +14,7 @@ import (
 
 // Blank gives a row in which nothing is recorded.
 func (s *Space) Blank() Row {
-	r := Row{make([]float64, s.Measures), make([]bool, s.Measures)}
+	r := Row{Value: make([]float64, s.Measures), Recorded: make([]bool, s.Measures)}
 	for i := range r.Value {
 		r.Value[i] = math.NaN()
 	}
@@ -24,6 +24,7 @@ func (s *Space) Blank() Row {
 // Row gives an assessment as one limb sees it, or as the person alone for the side "".
 func (s *Space) Row(a *assess.Assessment, side assess.Side) Row {
 	r := s.Blank()
+	r.Alone = side == ""
 	s.Fill(r, a, side)
 	return r
 }

@@ -8,6 +8,8 @@ import (
 
 	"crus/engine/assess"
 	"crus/engine/cases"
+	"crus/engine/cell"
+	"crus/engine/reason"
 	"crus/engine/render"
 	"crus/engine/ruleset"
 	"crus/engine/source"
@@ -31,7 +33,10 @@ where there are warnings); 2 where it could not be read.`,
 		Args:              needs("RULESET"),
 		ValidArgsFunction: a.completeRuleset,
 		RunE: func(_ *cobra.Command, args []string) error {
-			r := a.checked(args[0], today)
+			r, err := a.checked(args[0], today)
+			if err != nil {
+				return err
+			}
 			if diags := unreadable(r.diags); diags != nil {
 				return diags
 			}
@@ -59,16 +64,17 @@ type checkResult struct {
 	kind, name string // ruleset | vocabulary, as the user named it
 	ruleset    *ruleset.Ruleset
 	vocabulary *vocab.Vocabulary
+	unclear    []*cell.Unclear // of a ruleset without errors
 	diags      source.Diagnostics
 }
 
-func (a *app) checked(name string, today day) checkResult {
+func (a *app) checked(name string, today day) (checkResult, error) {
 	lib := a.rules()
 	rs, diags := lib.Ruleset(name)
 	for _, d := range diags {
 		if d.Code == "not_a_ruleset" {
 			v, diags := lib.Vocabulary(name)
-			return checkResult{"vocabulary", name, nil, v, diags.Sorted()}
+			return checkResult{kind: "vocabulary", name: name, vocabulary: v, diags: diags.Sorted()}, nil
 		}
 	}
 	if rs == nil { // its rules can't be read, but the assessments of its worked cases may be
@@ -77,11 +83,25 @@ func (a *app) checked(name string, today day) checkResult {
 			_, ds := assess.Given(b, v)
 			diags = append(diags, ds...)
 		}
-		return checkResult{"ruleset", name, nil, nil, diags.Sorted()}
+		return checkResult{kind: "ruleset", name: name, diags: diags.Sorted()}, nil
 	}
 	diags = append(diags, cases.Check(rs)...)
 	diags = append(diags, ruleset.Lint(rs, today.or(""))...)
-	return checkResult{"ruleset", name, rs, nil, diags.Sorted()}
+	unclear, err := unclear(rs)
+	return checkResult{kind: "ruleset", name: name, ruleset: rs, unclear: unclear, diags: diags.Sorted()}, err
+}
+
+// unclear lists what no cells can express of a ruleset.
+func unclear(rs *ruleset.Ruleset) ([]*cell.Unclear, error) {
+	e, err := reason.New(rs)
+	if err != nil {
+		return nil, err
+	}
+	s, err := cell.New(e)
+	if err != nil {
+		return nil, err
+	}
+	return s.Unclear, nil
 }
 
 // write says what was found, and what was read.
@@ -95,7 +115,29 @@ func (r checkResult) write(a *app) error {
 	for _, line := range render.Wrap(r.summary(), render.Columns) {
 		fmt.Fprintln(a.out, line)
 	}
+	if len(r.unclear) == 0 {
+		return nil
+	}
+	fmt.Fprintln(a.out)
+	for _, line := range render.Wrap(unclearSays(len(r.unclear)), render.Columns) {
+		fmt.Fprintln(a.out, line)
+	}
+	for _, u := range r.unclear {
+		for i, line := range render.Wrap(u.String(), render.Columns-4) {
+			fmt.Fprintln(a.out, map[bool]string{true: "  ", false: "    "}[i == 0]+line)
+		}
+	}
 	return nil
+}
+
+// unclearSays tells an author what it means that cells can't express something.
+func unclearSays(n int) string {
+	what, it := "1 part of a condition or formula is", "it"
+	if n > 1 {
+		what, it = fmt.Sprintf("%d parts of conditions and formulas are", n), "them"
+	}
+	return what + " not made of comparisons, lists written out and known formulas. crus advise works " + it +
+		" out like the rest; crus prove can't look inside, so some of what rests on " + it + " may stay undecided:"
 }
 
 // summary is one sentence about what was read.

@@ -17,6 +17,13 @@ type checkJSON struct {
 	Errors      int              `json:"errors"`
 	Warnings    int              `json:"warnings"`
 	Diagnostics []diagnosticJSON `json:"diagnostics"`
+	Unclear     []unclearJSON    `json:"unclear,omitempty"` // what crus prove can't look inside
+}
+
+// unclearJSON is a part of a condition or formula that no cells can express.
+type unclearJSON struct {
+	Text string `json:"text"`
+	placeJSON
 }
 
 // diagnosticJSON is one thing that is wrong. Lines and columns count from 1, columns in characters;
@@ -66,6 +73,9 @@ func (r checkResult) json() checkJSON {
 		v := r.vocabulary
 		out.Name, out.Version, out.Digest = v.Name, v.Version, v.Digest
 		out.Read["measures"], out.Read["choices"], out.Read["scales"] = len(v.Measures), len(v.Choices), len(v.Scales)
+	}
+	for _, u := range r.unclear {
+		out.Unclear = append(out.Unclear, unclearJSON{u.Expr.Written(u.ID), place(u.Expr.Where(u.ID))})
 	}
 	for _, d := range r.diags {
 		j := diagnosticJSON{Severity: d.Severity.String(), Code: d.Code, Message: d.Message, Hint: d.Hint, placeJSON: place(d.Where)}

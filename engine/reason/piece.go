@@ -2,6 +2,7 @@ package reason
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/google/cel-go/common/ast"
 	"github.com/google/cel-go/common/types"
@@ -25,7 +26,7 @@ func NewPiece(x *ruleset.Expr, node ast.Expr) (*Piece, error) {
 	p := &Piece{names: map[string]int{}}
 	ast.PreOrderVisit(node, ast.NewExprVisitor(func(e ast.Expr) {
 		r, ok := tree.ReferenceMap()[e.ID()]
-		if !ok || len(r.OverloadIDs) > 0 || r.Value != nil {
+		if !ok || len(r.OverloadIDs) > 0 || r.Value != nil || !strings.Contains(r.Name, ".") { // the item of a list has a plain name
 			return
 		}
 		if _, seen := p.names[r.Name]; seen {

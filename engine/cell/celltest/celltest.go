@@ -67,6 +67,7 @@ const (
 	Biomech                            // formulas of package biomech
 	Failing                            // divisions by what may be zero
 	Opaque                             // exists_one, filter, map, size, arithmetic and texts of counts
+	Inexact                            // units whose numbers are no decimals in the base unit: rad, km/h
 	All           Features = 1<<iota - 1
 )
 
@@ -97,8 +98,7 @@ func Large(rules int) Size {
 // Plain gives the size without the constructs that no cells can express, and without those whose cells are not
 // bounded by sums of measures: what a solver for linear arithmetic can be asked about.
 func (s Size) Plain() Size {
-	s.Features &^= Piecewise | Computed | Biomech | Failing | Opaque
-	return s
+	return s.Without(Piecewise | Computed | Biomech | Failing | Opaque | Inexact)
 }
 
 // Without gives the size without some features.
@@ -107,7 +107,8 @@ func (s Size) Without(f Features) Size {
 	return s
 }
 
-// Sample is a drawn ruleset with its vocabulary.
+// Sample is a drawn ruleset with its vocabulary. What is read of it is kept, so one goroutine at a time may use
+// it until Engine was called.
 type Sample struct {
 	Files fstest.MapFS // the folders of the vocabulary, the ruleset "main", and what that builds on
 	Size  Size

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"testing"
 
+	"pgregory.net/rapid"
+
 	"crus/engine/cell/celltest"
 )
 
@@ -41,6 +43,48 @@ func TestDrawingDependsOnTheDiceAlone(t *testing.T) {
 			t.Fatalf("seed %d gives %s and %s", seed, x, y)
 		}
 	}
+}
+
+func TestRapidDraws(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		d := celltest.Rapid(rt)
+		s := celltest.Draw(d, celltest.Small())
+		s.Engine(rt)
+		s.Assessment(d)
+	})
+}
+
+func TestLargerSamplesCanBeRead(t *testing.T) {
+	for name, size := range map[string]celltest.Size{"medium": celltest.Medium(), "plain": celltest.Medium().Plain(), "large": celltest.Large(200)} {
+		s := celltest.Draw(celltest.Seeded(1), size)
+		rs := s.Ruleset(t)
+		own := 0
+		for _, r := range rs.Rules {
+			if r.Part.Root {
+				own++
+			}
+		}
+		if own != size.Rules || len(rs.Vocabulary.Measures) != size.Measures || len(rs.Vocabulary.Choices) != size.Choices {
+			t.Errorf("%s: %d rules, %d measures, %d choices", name, own, len(rs.Vocabulary.Measures), len(rs.Vocabulary.Choices))
+		}
+		s.Assessment(celltest.Seeded(2))
+	}
+}
+
+func BenchmarkRecord(b *testing.B) {
+	d := celltest.Seeded(1)
+	s := celltest.Draw(d, celltest.Medium())
+	s.Ruleset(b)
+	b.Run("read", func(b *testing.B) {
+		for b.Loop() {
+			s.Assessment(d)
+		}
+	})
+	b.Run("made", func(b *testing.B) {
+		for b.Loop() {
+			s.Quick(d, 5)
+		}
+	})
 }
 
 func BenchmarkDraw(b *testing.B) {

@@ -140,35 +140,73 @@ func ofKind(kinds ...vocab.Kind) func(*measure) bool {
 	return func(m *measure) bool { return slices.Contains(kinds, m.kind) }
 }
 
-// constant writes a constant of a measure with a unit, and notes it as one of its cuts: mostly within the
-// plausible range, sometimes at an end or beyond it, sometimes in another unit.
-func (d *drawer) constant(m *measure) string {
-	at := m.grid(d, 1)
-	unit := m.unit
-	if d.chance(20) {
-		unit, at = d.otherUnit(m.unit, at)
+// term writes a measure as a condition compares it: a date by the time since it.
+func (d *drawer) term(m *measure) string { return m.asked(d.path(m)) }
+
+func (m *measure) asked(path string) string {
+	if m.kind == vocab.Date {
+		return "since(" + path + ")"
 	}
-	m.cuts = append(m.cuts, cut{at, unit})
-	return fmt.Sprintf("%s(%s)", clinical.LiteralFor(unit), number(at))
+	return path
 }
 
-// otherUnit writes a number in another unit of the dimension, roughly.
-func (d *drawer) otherUnit(u clinical.Unit, at float64) (clinical.Unit, float64) {
+// value writes a constant that a measure can be compared with. Numbers are noted as cuts of the measure, and
+// often drawn again, so that a measure has few cells and conditions have to do with each other.
+func (d *drawer) value(m *measure) string {
+	switch m.kind {
+	case vocab.Grade:
+		return fmt.Sprintf("%s('%s')", m.scale.name, one(d, m.scale.grades))
+	case vocab.Option:
+		return quoted("'", one(d, m.options))
+	case vocab.YesNo:
+		return one(d, []string{"true", "false"})
+	}
+	if len(m.cuts) > 0 && d.chance(50) {
+		return one(d, m.cuts).text()
+	}
+	c := d.cut(m)
+	m.cuts = append(m.cuts, c)
+	return c.text()
+}
+
+// cut draws a number that a measure is compared with: mostly within the plausible range, sometimes at an end or
+// beyond it, sometimes in another unit.
+func (d *drawer) cut(m *measure) cut {
+	switch m.kind {
+	case vocab.Date:
+		x := one(d, []span{{"wk", 0, 60, 1}, {"d", 0, 90, 1}, {"mo", 0, 30, 1}, {"a", 0, 8, 1}})
+		return cut{float64(d.between(0, int(x.hi))), unitOf(x.code)}
+	case vocab.Count:
+		return cut{at: m.grid(d, 1)}
+	}
+	c := cut{m.grid(d, 1), m.unit}
+	if d.chance(20) {
+		c.at, c.unit = d.otherUnit(c.at, m.unit)
+	}
+	return c
+}
+
+// text writes the cut as a constant of CEL.
+func (c cut) text() string {
+	if literal := clinical.LiteralFor(c.unit); literal != "" {
+		return fmt.Sprintf("%s(%s)", literal, number(c.at))
+	}
+	return number(c.at)
+}
+
+// otherUnit writes a number in another unit of the dimension, to three digits.
+func (d *drawer) otherUnit(at float64, u clinical.Unit) (float64, clinical.Unit) {
 	var units []clinical.Unit
 	for _, v := range clinical.Units() {
-		if v.Dimension == u.Dimension && clinical.LiteralFor(v) != "" {
+		if v.Dimension == u.Dimension && clinical.LiteralFor(v) != "" && (d.may(Inexact) || !inexact(v.Code)) {
 			units = append(units, v)
 		}
 	}
 	v := one(d, units)
-	q, err := clinical.NewQuantity(at, u)
+	x, _ := quantity(at, u).In(v)
+	x, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 3, 64), 64)
 	if err != nil {
-		return u, at
+		panic("celltest: " + err.Error())
 	}
-	x, _ := q.In(v)
-	x, err = strconv.ParseFloat(strconv.FormatFloat(x, 'g', 3, 64), 64)
-	if err != nil {
-		return u, at
-	}
-	return v, x
+	return x, v
 }

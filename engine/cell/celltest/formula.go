@@ -3,6 +3,7 @@ package celltest
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"crus/engine/biomech"
 	"crus/engine/clinical"
@@ -28,14 +29,14 @@ func (d *drawer) dimensions() (out []clinical.Dimension) {
 // ofFormula compares a formula or a quantity with a constant or another; empty where there is nothing to
 // make one of.
 func (d *drawer) ofFormula() string {
-	dims := d.dimensions()
-	if len(dims) == 0 {
-		return ""
-	}
 	if d.may(Biomech) && d.chance(30) {
 		if text := d.biomechanical(); text != "" {
 			return text
 		}
+	}
+	dims := d.dimensions()
+	if len(dims) == 0 {
+		return ""
 	}
 	dim := one(d, dims)
 	left := d.formula(dim, 2)
@@ -44,7 +45,7 @@ func (d *drawer) ofFormula() string {
 		right = d.formula(dim, 1)
 	}
 	if d.may(Failing) && d.chance(15) {
-		return fmt.Sprintf("(%s) / (%s) %s ratio(%s)", left, d.formula(dim, 1), one(d, orders()), one(d, []string{"1", "0", "0.5", "2"}))
+		return fmt.Sprintf("%s / %s %s ratio(%s)", closed(left), closed(d.formula(dim, 1)), one(d, orders()), one(d, []string{"1", "0", "0.5", "2"}))
 	}
 	return fmt.Sprintf("%s %s %s", left, one(d, orders()), right)
 }
@@ -106,11 +107,11 @@ func (d *drawer) formula(dim clinical.Dimension, depth int) string {
 }
 
 func (d *drawer) sum(dim clinical.Dimension, depth int) string {
-	return fmt.Sprintf("%s%s%s", d.formula(dim, depth), one(d, []string{" - ", " + "}), wrapped(d.formula(dim, depth)))
+	return fmt.Sprintf("%s%s%s", d.formula(dim, depth), one(d, []string{" - ", " + "}), closed(d.formula(dim, depth)))
 }
 
 func (d *drawer) multiple(dim clinical.Dimension, depth int) string {
-	x := wrapped(d.formula(dim, depth))
+	x := closed(d.formula(dim, depth))
 	switch d.Int(4) {
 	case 0:
 		return x + " * " + one(d, []string{"2", "0.5", "-1", "3"})
@@ -140,12 +141,12 @@ func (d *drawer) eitherOf(dim clinical.Dimension, depth int) string {
 
 // scaled multiplies or divides by what is measured, which may be zero.
 func (d *drawer) scaled(dim clinical.Dimension, depth int) string {
-	x := wrapped(d.formula(dim, depth))
+	x := closed(d.formula(dim, depth))
 	if counts := d.readable(ofKind(vocab.Count)); len(counts) > 0 && d.chance(50) {
 		return x + one(d, []string{" / ", " * "}) + d.path(one(d, counts))
 	}
 	other := one(d, d.dimensionsOr(dim))
-	return fmt.Sprintf("%s%s(%s / %s)", x, one(d, []string{" / ", " * "}), wrapped(d.formula(other, depth)), wrapped(d.leaf(other)))
+	return fmt.Sprintf("%s%s(%s / %s)", x, one(d, []string{" / ", " * "}), closed(d.formula(other, depth)), closed(d.leaf(other)))
 }
 
 func (d *drawer) dimensionsOr(dim clinical.Dimension) []clinical.Dimension {
@@ -153,22 +154,6 @@ func (d *drawer) dimensionsOr(dim clinical.Dimension) []clinical.Dimension {
 		return dims
 	}
 	return []clinical.Dimension{dim}
-}
-
-// wrapped puts a formula into parentheses where an operator could tear it apart.
-func wrapped(text string) string { return closed(text) }
-
-// arguments gives what can be put into a formula of biomech; false where something of that kind is lacking.
-func (d *drawer) arguments(f *biomech.Formula) ([]string, bool) {
-	var out []string
-	for _, p := range f.Params {
-		text, ok := d.argument(p)
-		if !ok {
-			return nil, false
-		}
-		out = append(out, text)
-	}
-	return out, true
 }
 
 // usual are values that formulas hold for, by the names of inputs.
@@ -181,54 +166,67 @@ func usual(name string) string {
 	}[name]
 }
 
-func (d *drawer) argument(p biomech.Param) (string, bool) {
+// reads reports whether the drawer can read something for an input of a formula.
+func (d *drawer) reads(p biomech.Param, dims []clinical.Dimension) bool {
 	switch p.Kind {
-	case biomech.Count, biomech.YesNo:
-		kind := map[biomech.Kind]vocab.Kind{biomech.Count: vocab.Count, biomech.YesNo: vocab.YesNo}[p.Kind]
-		if all := d.readable(ofKind(kind)); len(all) > 0 {
-			return d.path(one(d, all)), true
-		}
-		return "", false
+	case biomech.Count:
+		return len(d.readable(ofKind(vocab.Count))) > 0
 	case biomech.Word:
-		return "", false
+		return false
 	}
-	dim := clinical.Dimension(p.Kind)
-	if dim.CELType() == nil { // a grade
-		all := d.readable(func(m *measure) bool { return m.kind == vocab.Grade && biomech.GradeOf(m.scale.name) == p.Kind })
-		if len(all) == 0 {
-			return "", false
-		}
-		return d.path(one(d, all)), true
-	}
-	if slices.Contains(d.dimensions(), dim) && !d.chance(30) {
-		return d.leaf(dim), true
-	}
-	if u := usual(p.Name); u != "" {
-		return u, true
-	}
-	return fmt.Sprintf("%s(%s)", clinical.LiteralFor(dim.Base()), one(d, []string{"5", "20", "100"})), true
+	return slices.Contains(dims, clinical.Dimension(p.Kind)) || len(d.readable(ofScale(p.Kind))) > 0
 }
 
-// call writes a call of a formula of biomech that gives one of some kinds and reads something; empty where
-// there is none.
+// ofScale holds of the measures on the scale that a formula takes a grade of.
+func ofScale(k biomech.Kind) func(*measure) bool {
+	return func(m *measure) bool { return m.kind == vocab.Grade && biomech.GradeOf(m.scale.name) == k }
+}
+
+// fixed reports whether an input of a formula can be a constant.
+func fixed(p biomech.Param) bool {
+	return p.Kind == biomech.Word || clinical.Dimension(p.Kind).CELType() != nil
+}
+
+// argument draws what is put into a formula.
+func (d *drawer) argument(p biomech.Param, dims []clinical.Dimension) string {
+	switch {
+	case p.Kind == biomech.Count:
+		return d.path(one(d, d.readable(ofKind(vocab.Count))))
+	case p.Kind == biomech.Word:
+		return one(d, []string{"'female'", "'male'"})
+	case !fixed(p):
+		return d.path(one(d, d.readable(ofScale(p.Kind))))
+	}
+	dim := clinical.Dimension(p.Kind)
+	if slices.Contains(dims, dim) && !d.chance(30) {
+		return d.leaf(dim)
+	}
+	if u := usual(p.Name); u != "" {
+		return u
+	}
+	return fmt.Sprintf("%s(%s)", clinical.LiteralFor(dim.Base()), one(d, []string{"5", "20", "100"}))
+}
+
+// call writes a call of a formula of biomech that gives one of some kinds and reads something; no formula and
+// empty where there is none.
 func (d *drawer) call(gives func(biomech.Kind) bool) (*biomech.Formula, string) {
+	dims := d.dimensions()
+	reads := func(p biomech.Param) bool { return d.reads(p, dims) }
 	var can []*biomech.Formula
 	for _, f := range biomech.Formulas() {
-		if gives(f.Result) && slices.ContainsFunc(f.Params, func(p biomech.Param) bool { return slices.Contains(d.dimensions(), clinical.Dimension(p.Kind)) }) {
+		if gives(f.Result) && slices.ContainsFunc(f.Params, reads) && !slices.ContainsFunc(f.Params, func(p biomech.Param) bool { return !fixed(p) && !reads(p) }) {
 			can = append(can, f)
 		}
 	}
-	for range min(3, len(can)) {
-		f := one(d, can)
-		if args, ok := d.arguments(f); ok {
-			text := f.Name + "(" + args[0]
-			for _, a := range args[1:] {
-				text += ", " + a
-			}
-			return f, text + ")"
-		}
+	if len(can) == 0 {
+		return nil, ""
 	}
-	return nil, ""
+	f := one(d, can)
+	var args []string
+	for _, p := range f.Params {
+		args = append(args, d.argument(p, dims))
+	}
+	return f, f.Name + "(" + strings.Join(args, ", ") + ")"
 }
 
 // computed writes a formula of biomech that gives a dimension, or a plain one.
@@ -241,9 +239,11 @@ func (d *drawer) computed(dim clinical.Dimension, depth int) string {
 
 // biomechanical asks about what a formula of biomech gives; empty where none can be called.
 func (d *drawer) biomechanical() string {
-	f, text := d.call(func(k biomech.Kind) bool {
-		return k != biomech.Word && d.scaleOf(k) != nil || clinical.Dimension(k).CELType() != nil || k == biomech.Count || k == biomech.YesNo
-	})
+	measured := func(k biomech.Kind) bool { return clinical.Dimension(k).CELType() != nil }
+	f, text := d.call(func(k biomech.Kind) bool { return k == biomech.YesNo || k == biomech.Count || d.scaleOf(k) != nil })
+	if f == nil || d.chance(50) {
+		f, text = d.call(measured)
+	}
 	if f == nil {
 		return ""
 	}
@@ -251,7 +251,7 @@ func (d *drawer) biomechanical() string {
 	case f.Result == biomech.YesNo:
 		return text
 	case f.Result == biomech.Count:
-		return fmt.Sprintf("%s %s %d", text, one(d, orders()), d.between(0, 8))
+		return fmt.Sprintf("%s %s %d", text, one(d, orders()), d.between(-2, 8))
 	case s != nil:
 		return fmt.Sprintf("%s %s %s('%s')", text, one(d, orders()), s.name, one(d, s.grades))
 	}

@@ -125,7 +125,7 @@ func (m *measure) number(d Dice, e *entry) {
 		c := one(d, m.cuts)
 		e.number, e.unit = c.at, c.unit
 		if form >= 6 {
-			steps := []float64{1, -1, 0.1, -0.1, 1e-3, -1e-3, 1e-6, -1e-6}
+			steps := []float64{1, -1, 0.1, -0.1, 1e-3, -1e-3, 1e-9, -1e-9}
 			if whole {
 				steps = steps[:2]
 			}
@@ -134,8 +134,7 @@ func (m *measure) number(d Dice, e *entry) {
 	case form == 8:
 		e.number = []float64{m.lo, m.hi}[d.Int(2)]
 	case form == 9 && d.Int(3) == 2:
-		e.number = []float64{m.lo - m.step, m.hi + m.step, m.hi + 40*m.step, m.lo - 40*m.step}[d.Int(4)]
-		e.number = rounded(e.number)
+		e.number = rounded(one(d, []float64{m.lo - m.step, m.hi + m.step, m.hi + 40*m.step, m.lo - 40*m.step, 1e12, -1e12}))
 	}
 	e.confirmed = e.beyond()
 }

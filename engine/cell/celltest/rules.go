@@ -17,7 +17,7 @@ func (d *drawer) rulesets() map[string]string {
 	whole := d.size
 	var built []string
 	if d.may(BuildsOn) {
-		for _, name := range []string{"base", "further"}[:[]int{0, 0, 1, 2}[d.Int(4)]] {
+		for _, name := range []string{"base", "further"}[:[]int{0, 0, 0, 1, 1, 2}[d.Int(6)]] {
 			d.part, d.size = name, third
 			out[name] = d.ruleset(built)
 			built = append(built, name)
@@ -85,7 +85,7 @@ func (d *drawer) unit(dim clinical.Dimension) clinical.Unit {
 	if !d.chance(20) {
 		return dim.Base()
 	}
-	return one(d, slices.DeleteFunc(clinical.Units(), func(u clinical.Unit) bool { return u.Dimension != dim }))
+	return one(d, slices.DeleteFunc(clinical.Units(), func(u clinical.Unit) bool { return u.Dimension != dim || inexact(u.Code) && !d.may(Inexact) }))
 }
 
 // drawRules draws rules. Each can override later ones and those of what is built on, so that nothing

@@ -3,6 +3,7 @@ package celltest
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"crus/engine/clinical"
@@ -41,7 +42,7 @@ func (m *measure) grid(d Dice, beyond int) float64 {
 }
 
 // rounded keeps sums of decimal steps decimal.
-func rounded(x float64) float64 { return math.Round(x*1e6) / 1e6 }
+func rounded(x float64) float64 { return math.Round(x*1e9) / 1e9 }
 
 // choice is a drawn choice.
 type choice struct {
@@ -71,6 +72,9 @@ func spans() []span {
 	}
 }
 
+// inexact reports whether the numbers of a unit, by its code, are no decimals in the base unit.
+func inexact(code string) bool { return code == "rad" || code == "km/h" }
+
 // unitOf finds a unit; only units of the table are asked for.
 func unitOf(code string) clinical.Unit {
 	u, ok := clinical.UnitByCode(code)
@@ -85,15 +89,25 @@ func wordsOf(n int) []string {
 	return []string{"none", "some", "more", "full", "gone", "mixed", "odd", "else"}[:n]
 }
 
+// scales are those of these tests, and then those of biomech's formulas.
+func scales() []*scale {
+	return []*scale{
+		{"load_scale", []string{"low", "mid", "high"}},
+		{"tone_scale", []string{"0", "1", "1+", "2", "3", "4"}},
+		{"muscle_power", []string{"0", "1", "2-", "2", "2+", "3-", "3", "3+", "4-", "4", "4+", "5-", "5"}},
+		{"short_calf", []string{"none", "gastrocnemius", "gastrocnemius_and_soleus"}},
+		{"community_walking", []string{"none", "household", "limited_community", "community"}},
+		{"pressure_index", []string{"critical", "severe", "moderate", "mild", "borderline", "normal", "raised"}},
+		{"fpi_item", []string{"-2", "-1", "0", "+1", "+2"}},
+		{"foot_posture", []string{"highly_supinated", "supinated", "neutral", "pronated", "highly_pronated"}},
+	}
+}
+
 // vocabulary draws scales, measures and choices.
 func (d *drawer) vocabulary() {
-	d.scales = []*scale{{"tone_scale", []string{"0", "1", "1+", "2", "3", "4"}}, {"load_scale", []string{"low", "mid", "high"}[:d.between(2, 3)]}}
-	if d.may(Biomech) {
-		d.scales = append(d.scales, &scale{"muscle_power", []string{"0", "1", "2-", "2", "2+", "3-", "3", "3+", "4-", "4", "4+", "5-", "5"}},
-			&scale{"short_calf", []string{"none", "gastrocnemius", "gastrocnemius_and_soleus"}},
-			&scale{"community_walking", []string{"none", "household", "limited_community", "community"}},
-			&scale{"pressure_index", []string{"critical", "severe", "moderate", "mild", "borderline", "normal", "raised"}},
-			&scale{"foot_posture", []string{"highly_supinated", "supinated", "neutral", "pronated", "highly_pronated"}})
+	d.scales = scales()[:2]
+	if d.may(Biomech) && d.chance(40) { // those that formulas read and give
+		d.scales = scales()[2:]
 	}
 	for i := range d.many(d.size.Measures, min(3, d.size.Measures)) {
 		d.measures = append(d.measures, d.measure(i))
@@ -121,7 +135,7 @@ func (d *drawer) measure(i int) *measure {
 	short := map[vocab.Kind]string{vocab.YesNo: "sign", vocab.Grade: "grade", vocab.Option: "kind", vocab.Count: "count", vocab.Date: "day", vocab.Text: "note"}[m.kind]
 	switch m.kind {
 	case vocab.Quantity:
-		all := spans()
+		all := slices.DeleteFunc(spans(), func(sp span) bool { return inexact(sp.code) && !d.may(Inexact) })
 		sp := one(d, all[:[]int{3, 6, 12, len(all)}[d.Int(4)]])
 		m.unit, m.lo, m.hi, m.step = unitOf(sp.code), sp.lo, sp.hi, sp.step
 		short = string(m.unit.Dimension)

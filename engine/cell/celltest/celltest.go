@@ -62,6 +62,7 @@ const (
 	Dates                              // since(...)
 	Text                               // measures that hold a text
 	PersonChoices                      // choices of the person
+	Scope                              // what the ruleset itself applies to
 	BuildsOn                           // rulesets that are built on, with what they apply to, and except
 	Computed                           // numbers advised by a formula that reads measures
 	Biomech                            // formulas of package biomech
@@ -73,14 +74,19 @@ const (
 
 // Size says how much is drawn.
 type Size struct {
-	Measures, Choices                     int
+	Measures, Choices                     int  // at least 1
 	Findings, Quantities, Rules, Cautions int  // of the ruleset itself; one that is built on has a third
 	Depth                                 int  // of conditions
 	Vary                                  bool // the numbers above are the most; how many there are is drawn
 	Features                              Features
 }
 
-// Small is a ruleset over so few measures that all of its cells can be tried: 3 to 6 measures, 1 to 8 rules.
+// Tiny is a ruleset of up to 3 measures and 4 rules, all of whose cells can be tried with the reference meaning.
+func Tiny() Size {
+	return Size{Measures: 3, Choices: 3, Findings: 1, Quantities: 1, Rules: 4, Cautions: 1, Depth: 1, Vary: true, Features: All}
+}
+
+// Small is a ruleset over 3 to 6 measures, with 1 to 8 rules.
 func Small() Size {
 	return Size{Measures: 6, Choices: 5, Findings: 3, Quantities: 2, Rules: 8, Cautions: 2, Depth: 2, Vary: true, Features: All}
 }
@@ -90,9 +96,9 @@ func Medium() Size {
 	return Size{Measures: 30, Choices: 10, Findings: 12, Quantities: 6, Rules: 40, Cautions: 8, Depth: 3, Features: All}
 }
 
-// Large is a ruleset of some rules over 40 measures, for benchmarks.
+// Large is a ruleset of some rules over 40 measures, for benchmarks: it applies to everyone.
 func Large(rules int) Size {
-	return Size{Measures: 40, Choices: 14, Findings: rules / 5, Quantities: rules / 20, Rules: rules, Cautions: rules / 10, Depth: 3, Features: All}
+	return Size{Measures: 40, Choices: 14, Findings: rules / 5, Quantities: rules / 20, Rules: rules, Cautions: rules / 10, Depth: 3, Features: All &^ Scope}
 }
 
 // Plain gives the size without the constructs that no cells can express, and without those whose cells are not

@@ -35,7 +35,7 @@ func (d *drawer) ruleset(built []string) string {
 	if built != nil {
 		fmt.Fprintf(&b, "  builds_on  = [%s]\n", quoted(`"`, built...))
 	}
-	if d.chance(map[bool]int{true: 25, false: 60}[d.part == Name]) {
+	if d.part == Name && d.may(Scope) && d.chance(25) || d.part != Name && d.chance(60) {
 		d.person = true
 		fmt.Fprintf(&b, "  applies    = %q\n", d.condition(1))
 		d.person = false
@@ -154,6 +154,9 @@ func (d *drawer) advice(c *choice) string {
 	}
 	if c.options == nil {
 		verbs = []string{"aim", "at_least", "aim", "at_most"}
+	}
+	for range d.size.Rules / (3 * len(d.choices)) { // where many rules advise on a choice, most of them only prefer
+		verbs = append(verbs, verbs[0])
 	}
 	var lines []string
 	var used []string

@@ -66,17 +66,10 @@ func (a *asker) run(s *Space, v values) ref.Val {
 
 // quantity gives a base number as conditions see it; nil where it is not known.
 func quantity(base float64, u clinical.Unit) ref.Val {
-	switch {
-	case math.IsNaN(base):
-		return nil
-	case !clinical.Calculable(base):
-		return clinical.Forever().WithUnit(u)
+	if q, ok := clinical.OfBase(base, u); ok {
+		return q
 	}
-	q, err := clinical.NewQuantity(base, u.Dimension.Base())
-	if err != nil {
-		return nil
-	}
-	return q.WithUnit(u)
+	return nil
 }
 
 // celValue gives a value of a measure's axis as conditions see it; nil where it is not known.

@@ -15,7 +15,7 @@ import (
 // Say writes a value of the axis for people: "−5°", "1+", "broken", "14 days before the assessment".
 func (a *Axis) Say(x float64) string {
 	if a.Measure == nil {
-		if q, err := clinical.NewQuantity(x, a.Unit); err == nil {
+		if q, ok := clinical.OfBase(x, a.Unit); ok {
 			return q.Brief()
 		}
 		return strconv.FormatFloat(x, 'g', 6, 64)

@@ -28,3 +28,12 @@ func (u Unit) FromBase(base float64) float64 { return keep(base*u.den/u.num, u.p
 
 // ToBase gives the base number of a number in the unit, as [NewQuantity] keeps it.
 func (u Unit) ToBase(v float64) float64 { return keep(v*u.num/u.den, basePlaces) }
+
+// OfBase makes a quantity shown in u of a base number, as a Quantity holds it: of what a measurement or calculation
+// gave, or of Forever. It is false for what is no number.
+func OfBase(base float64, u Unit) (Quantity, bool) {
+	if math.IsNaN(base) || u.id == 0 {
+		return Quantity{}, false
+	}
+	return Quantity{base, u.id}, true
+}

@@ -1,6 +1,7 @@
 package smtlib_test
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -8,6 +9,8 @@ import (
 	"crus/engine/cell/celltest"
 	"crus/engine/prove"
 	"crus/engine/reason"
+	"crus/engine/ruleset"
+	"crus/engine/vocab"
 )
 
 // mostRows is how many rows of a ruleset are tried.
@@ -79,51 +82,76 @@ func everyQuestion(s *cell.Space) (out []*prove.Verdict) {
 	return out
 }
 
-// rows is every row of a ruleset.
+// pair is one assessment as one limb sees it, and as the other does.
+type pair [2]*cell.Case
+
+// rows is every assessment of a ruleset.
 type rows struct {
 	*cell.Space
-	each []*cell.Case
+	missing map[*vocab.Measure]bool
+	each    []pair
 }
 
-// everyRow works out a row for every combination of cells; false where there are too many.
+// everyRow works out the two rows of an assessment for every combination of cells; false where there are too many.
 func everyRow(s *cell.Space) (rows, bool) {
-	type option struct {
-		at       float64
-		recorded bool
-	}
-	asked := map[int]bool{}
+	out := rows{Space: s, missing: map[*vocab.Measure]bool{}}
 	for _, n := range s.Nodes {
 		if n.Op == cell.Recorded {
-			asked[n.X] = true
+			out.missing[s.Axes[n.X].Measure] = true
 		}
 	}
-	options := make([][]option, s.Measures)
-	count := 1
+	type line struct { // a measure of one limb, or of the person
+		at []float64 // NaN: not recorded
+		on [2]int    // its axis as each limb sees it; -1: neither
+	}
+	lines := map[string]*line{}
+	var order []string
 	for i, a := range s.Axes[:s.Measures] {
-		for c := range a.Count() {
-			if x, ok := a.Value(c); ok && a.Possible(c) {
-				options[i] = append(options[i], option{x, true})
+		for view := range 2 {
+			key := a.Measure.Name
+			if a.Limb {
+				key += map[bool]string{true: " of the first", false: " of the second"}[a.Other == (view == 1)]
+			}
+			l := lines[key]
+			if l == nil {
+				l = &line{on: [2]int{-1, -1}}
+				lines[key] = l
+				order = append(order, key)
+				if out.missing[a.Measure] {
+					l.at = append(l.at, math.NaN())
+				}
+			}
+			l.on[view] = i
+			for c := range a.Count() {
+				if x, ok := a.Value(c); ok && a.Possible(c) && !slices.Contains(l.at, x) {
+					l.at = append(l.at, x)
+				}
 			}
 		}
-		if asked[i] {
-			options[i] = append(options[i], option{s.Blank().Value[i], false})
-		}
-		if count *= len(options[i]); count > mostRows {
+	}
+	count := 1
+	for _, key := range order {
+		if count *= len(lines[key].at); count > mostRows {
 			return rows{}, false
 		}
 	}
-	out := rows{Space: s}
-	row := s.Blank()
+	row := [2]cell.Row{s.Blank(), s.Blank()}
 	for n := range count {
-		for i := range options {
-			o := options[i][n%len(options[i])]
-			row.Value[i], row.Recorded[i] = o.at, o.recorded
-			n /= len(options[i])
+		for _, key := range order {
+			l := lines[key]
+			x := l.at[n%len(l.at)]
+			for view, axis := range l.on {
+				if axis >= 0 {
+					row[view].Value[axis], row[view].Recorded[axis] = x, x == x
+				}
+			}
+			n /= len(l.at)
 		}
-		c := s.NewCase()
-		s.Work(c, row)
-		if c.Truth[s.Applies] == cell.Yes {
-			out.each = append(out.each, c)
+		p := pair{s.NewCase(), s.NewCase()}
+		s.Work(p[0], row[0])
+		s.Work(p[1], row[1])
+		if p[0].Truth[s.Applies] == cell.Yes {
+			out.each = append(out.each, p)
 		}
 	}
 	return out, true
@@ -151,7 +179,8 @@ func (b rows) shown(v *prove.Verdict) bool {
 	}
 	topic := slices.IndexFunc(b.Topics, func(t *cell.Topic) bool { return t.Name == v.Name })
 	rule := slices.IndexFunc(b.Rules, func(r *cell.Rule) bool { return "rule."+r.Name == v.Name })
-	return slices.ContainsFunc(b.each, func(c *cell.Case) bool {
+	return slices.ContainsFunc(b.each, func(p pair) bool {
+		c := p[0]
 		switch v.Kind {
 		case prove.NeverApplies:
 			return true
@@ -166,63 +195,82 @@ func (b rows) shown(v *prove.Verdict) bool {
 		case prove.Hides:
 			return node(c, v.Name) == cell.Yes && node(c, v.Other) != cell.Yes
 		case prove.AddsNothing:
-			return b.matters(c, rule)
+			return b.matters(p, rule)
 		}
-		spoken, prefers, decided := b.said(c, topic)
-		if !decided {
-			return false
-		}
-		switch d := b.Decide(topic, c); v.Kind {
-		case prove.Contradiction:
-			return d.Status == reason.Conflict
-		case prove.Gap:
-			return !spoken
-		case prove.Tie:
-			return spoken && d.Status == reason.IsOpen && prefers
-		default:
-			return spoken && d.Status == reason.IsOpen && !prefers
-		}
+		return b.comes(v.Kind, topic, c) || b.Topics[topic].Of == vocab.Person && b.comes(v.Kind, topic, c, p[1])
 	})
 }
 
-// said says whether a rule in force advises on a choice, whether one prefers, and whether all are known to be in force or
-// not.
-func (b rows) said(c *cell.Case, topic int) (spoken, prefers, decided bool) {
+// comes reports whether a choice comes out as a kind of question asks, for one limb or both.
+func (b rows) comes(k prove.Kind, topic int, limbs ...*cell.Case) bool {
+	force := func(limb, rule int) cell.Truth { return limbs[limb].Truth[b.Rules[rule].Force] }
+	said, decided := b.said(topic, limbs, force)
+	d := b.Decide(topic, limbs...)
+	prefers := slices.ContainsFunc(said, func(x reason.Said) bool {
+		a := b.Rules[x.Rule].Advice[x.Advice]
+		return a.Verb == ruleset.Aim || a.Favours&d.Mask != 0
+	})
+	switch k {
+	case prove.Contradiction:
+		return decided && d.Status == reason.Conflict
+	case prove.Gap:
+		return decided && said == nil
+	case prove.Tie:
+		return decided && said != nil && d.Status == reason.IsOpen && prefers
+	}
+	return decided && said != nil && d.Status == reason.IsOpen && !prefers
+}
+
+// said lists what rules in force say of a choice, and whether these are all known, or all that bears on the choice is.
+func (b rows) said(topic int, limbs []*cell.Case, force func(limb, rule int) cell.Truth) (out []reason.Said, decided bool) {
 	decided = true
 	for _, say := range b.Topics[topic].Says {
-		force := c.Truth[say.Rule.Force]
-		spoken = spoken || force == cell.Yes
-		prefers = prefers || force == cell.Yes && !say.Advice.Verb.Limit()
-		decided = decided && force != cell.Unknown
+		yes := false
+		for i := range limbs {
+			f := force(i, say.Rule.Index)
+			yes = yes || f == cell.Yes
+			decided = decided && f != cell.Unknown
+		}
+		if yes {
+			out = append(out, reason.Said{Rule: say.Rule.Index, Advice: say.Place, Value: say.Advice.At})
+		}
 	}
-	return
+	recorded := true
+	for _, axis := range b.Topics[topic].Reads {
+		for _, c := range limbs {
+			recorded = recorded && (c.Recorded[axis] || !b.missing[b.Axes[axis].Measure])
+		}
+	}
+	return out, decided || recorded
 }
 
 // matters reports whether a choice comes out otherwise without a rule.
-func (b rows) matters(c *cell.Case, rule int) bool {
-	force := make([]cell.Truth, len(b.Rules))
-	for _, i := range b.Down {
-		force[i] = c.Truth[b.Rules[i].Own]
-		for _, o := range b.Rules[i].Overriders {
-			force[i] = min(force[i], cell.Yes-force[o])
-		}
-		if i == rule {
-			force[i] = cell.No
+func (b rows) matters(p pair, rule int) bool {
+	with := func(limb, rule int) cell.Truth { return p[limb].Truth[b.Rules[rule].Force] }
+	var without [2][]cell.Truth
+	for limb, c := range p {
+		without[limb] = make([]cell.Truth, len(b.Rules))
+		for _, i := range b.Down {
+			f := c.Truth[b.Rules[i].Own]
+			for _, o := range b.Rules[i].Overriders {
+				f = min(f, cell.Yes-without[limb][o])
+			}
+			if i == rule {
+				f = cell.No
+			}
+			without[limb][i] = f
 		}
 	}
-	for i := range b.Topics {
-		var said []reason.Said
-		decided := true
-		for _, say := range b.Topics[i].Says {
-			if f := force[say.Rule.Index]; f == cell.Yes {
-				said = append(said, reason.Said{Rule: say.Rule.Index, Advice: say.Place, Value: say.Advice.At})
-			} else if f == cell.Unknown {
-				decided = false
+	for i, t := range b.Topics {
+		for _, limbs := range [][]*cell.Case{p[:1], p[:]} {
+			if len(limbs) == 2 && t.Of != vocab.Person {
+				continue
 			}
-		}
-		_, _, also := b.said(c, i)
-		if decided && also && !b.Engine.Decide(b.Topics[i].Choice, said).Same(b.Decide(i, c)) {
-			return true
+			said, decided := b.said(i, limbs, func(limb, rule int) cell.Truth { return without[limb][rule] })
+			_, also := b.said(i, limbs, with)
+			if decided && also && !b.Engine.Decide(t.Choice, said).Same(b.Decide(i, limbs...)) {
+				return true
+			}
 		}
 	}
 	return false

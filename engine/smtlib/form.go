@@ -16,7 +16,10 @@ func known(yes expr) form { return form{yes, not(yes)} }
 func (f form) total() bool { return f.no.equal(not(f.yes)) }
 
 // form gives a node's form, and defines what it rests on.
-func (w *writer) form(n int) form {
+func (w *row) form(n int) form {
+	if w.opposite && !w.limb[n] {
+		return w.first.form(n)
+	}
 	if f, ok := w.forms[n]; ok {
 		return f
 	}
@@ -25,14 +28,14 @@ func (w *writer) form(n int) form {
 		if name == "" {
 			name = fmt.Sprintf("part.%d", n)
 		}
-		f = w.define(name, f)
+		f = w.define(w.prefix+name, f)
 	}
 	w.forms[n] = f
 	return f
 }
 
 // make works a node's form out of those of its parts.
-func (w *writer) make(n int) form {
+func (w *row) make(n int) form {
 	switch x := w.Nodes[n]; x.Op {
 	case cell.Always:
 		return known(yes())
@@ -47,21 +50,21 @@ func (w *writer) make(n int) form {
 		return form{a.no, a.yes}
 	case cell.And:
 		a, b := w.form(x.A), w.form(x.B)
-		return w.either(form{and(a.yes, b.yes), or(a.no, b.no)}, a, b)
+		return neither(form{and(a.yes, b.yes), or(a.no, b.no)}, a, b)
 	case cell.Or:
 		a, b := w.form(x.A), w.form(x.B)
-		return w.either(form{or(a.yes, b.yes), and(a.no, b.no)}, a, b)
+		return neither(form{or(a.yes, b.yes), and(a.no, b.no)}, a, b)
 	default:
 		a, b, c := w.form(x.A), w.form(x.B), w.form(x.C)
 		if a.total() {
-			return w.either(form{either(a.yes, b.yes, c.yes), either(a.yes, b.no, c.no)}, a, b, c)
+			return neither(form{either(a.yes, b.yes, c.yes), either(a.yes, b.no, c.no)}, a, b, c)
 		}
 		return form{or(and(a.yes, b.yes), and(a.no, c.yes)), or(and(a.yes, b.no), and(a.no, c.no))}
 	}
 }
 
-// either gives a form as it is, or as one that is never unknown where none of its parts can be.
-func (w *writer) either(f form, parts ...form) form {
+// neither gives a form as it is, or as one that is never unknown where none of its parts can be.
+func neither(f form, parts ...form) form {
 	for _, p := range parts {
 		if !p.total() {
 			return f
@@ -71,7 +74,7 @@ func (w *writer) either(f form, parts ...form) form {
 }
 
 // answer says whether a value lies in the cells that a question means.
-func (w *writer) answer(q *cell.Question) form {
+func (w *row) answer(q *cell.Question) form {
 	a := w.Axes[q.Axis]
 	if a.Measure != nil {
 		m := &w.measures[q.Axis]
@@ -90,8 +93,8 @@ func (w *writer) answer(q *cell.Question) form {
 }
 
 // unclear declares a part that is not looked into: it may be true, false or neither.
-func (w *writer) unclear(i int) form {
-	name := fmt.Sprintf("unclear.%d", i)
+func (w *row) unclear(i int) form {
+	name := w.prefix + fmt.Sprintf("unclear.%d", i)
 	f := form{word(name + "=true"), word(name + "=false")}
 	w.note("not looked into, so left free: %s", w.Unclear[i])
 	w.line(call("declare-const", f.yes, word("Bool")))

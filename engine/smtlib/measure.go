@@ -6,50 +6,90 @@ import (
 	"strings"
 
 	"crus/engine/cell"
+	"crus/engine/ruleset"
 	"crus/engine/vocab"
 )
 
 // secondsADay turns the time since a date, which is counted in days here, into seconds.
 const secondsADay = 86400
 
-// measure is one measure as it is declared.
+// measure is one measure of one limb, of its opposite, or of the person, as it is declared.
 type measure struct {
 	*cell.Axis
 	name  string // of its value
 	known expr   // whether it is recorded
 }
 
-// declare declares the measures of a row: their values, whether those are recorded of which this is asked, and what is
-// plausible of them.
-func (w *writer) declare() {
-	asked := map[int]bool{}
-	for _, n := range w.Nodes {
-		if n.Op == cell.Recorded {
-			asked[n.X] = true
+// declare declares the measures that a row reads, once: their values, whether those are recorded of which this is asked,
+// and what is plausible of them.
+func (r *row) declare() {
+	asked := missing(r.Space)
+	for _, a := range r.Axes[:r.Measures] {
+		path := a.Path
+		if a.Limb && r.opposite { // what is this limb's for one row is the opposite limb's for the other
+			limb, other := "limb."+a.Measure.Name, "other."+a.Measure.Name
+			path = map[string]string{limb: other, other: limb}[path]
 		}
-	}
-	for _, a := range w.Axes[:w.Measures] {
-		m := measure{Axis: a, name: a.Path, known: yes()}
+		m := measure{Axis: a, name: path, known: yes()}
 		if a.Measure.Kind == vocab.Date {
-			m.name = "since." + a.Path
+			m.name = "since." + path
 		}
-		w.measures = append(w.measures, m)
+		if asked[a.Measure] {
+			m.known = word(path + "=recorded")
+		}
+		r.measures = append(r.measures, m)
+		if !r.declared[path] {
+			r.declared[path] = true
+			r.declareOne(&m, path)
+		}
 	}
-	for i := range w.measures {
-		m := &w.measures[i]
-		if m.Measure.Kind != vocab.Text {
-			w.note("%s: %s", m.Path, m.meaning())
-			w.line(call("declare-const", word(m.name), word(m.sort())))
-			if r := m.plausible(); !r.is("true") {
-				w.line(call("assert", r))
+}
+
+func (w *writer) declareOne(m *measure, path string) {
+	if m.Measure.Kind != vocab.Text {
+		w.note("%s: %s", path, m.meaning())
+		w.line(call("declare-const", word(m.name), word(m.sort())))
+		if in := m.plausible(); !in.is("true") {
+			w.line(call("assert", in))
+		}
+	}
+	if !m.known.is("true") {
+		w.note("whether %s is recorded; where it is not, its value means nothing", path)
+		w.line(call("declare-const", m.known, word("Bool")))
+	}
+}
+
+// missing lists the measures that may be missing: some condition or formula asks whether they are recorded.
+func missing(s *cell.Space) map[*vocab.Measure]bool {
+	out := map[*vocab.Measure]bool{}
+	note := func(all ...*ruleset.Expr) {
+		for _, x := range all {
+			if x == nil {
+				continue
+			}
+			for _, ref := range x.Reads {
+				if ref.Recorded {
+					out[ref.Measure] = true
+				}
 			}
 		}
-		if asked[i] {
-			m.known = word(m.Path + "=recorded")
-			w.note("whether %s is recorded; where it is not, its value means nothing", m.Path)
-			w.line(call("declare-const", m.known, word("Bool")))
+	}
+	for _, p := range s.Ruleset.Parts {
+		note(p.Applies)
+	}
+	for _, f := range s.Facts {
+		note(f.Expr)
+	}
+	for _, r := range s.Rules {
+		note(r.Rule.When, r.Rule.Unless)
+		for _, a := range r.Advice {
+			note(a.Formula)
 		}
 	}
+	for _, c := range s.Cautions {
+		note(c.Caution.When)
+	}
+	return out
 }
 
 func (m *measure) sort() string {

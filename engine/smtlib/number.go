@@ -7,29 +7,25 @@ import (
 
 // decideNumber defines what limits leave of a number, and from where to where the aims go that count: the strong ones,
 // or else the conditional ones, each moved to the nearest end of what limits leave.
-func (w *writer) decideNumber(t *cell.Topic, force forces, prefix string, d *decision) {
+func (w *writer) decideNumber(t *cell.Topic, all []said, prefix string, d *decision) {
 	least, most := real(t.Between.Lo), real(t.Between.Hi)
-	type aim struct{ speaks, at expr }
-	aims := map[ruleset.Strength][]aim{}
-	var strong []expr
-	for _, s := range t.Says {
-		speaks, at := force(s.Rule.Index).yes, real(s.Advice.At)
-		if !s.Advice.Fixed {
-			n := w.term(s.Advice.Term)
-			speaks, at = and(speaks, n.known), inUnit(n.value, t)
-		}
+	aims := map[ruleset.Strength][]said{}
+	var strong, aimed []expr
+	for _, s := range all {
 		switch s.Advice.Verb {
 		case ruleset.AtLeast:
-			least = call("larger", least, either(speaks, at, real(t.Between.Lo)))
+			least = call("larger", least, either(s.speaks, s.at, real(t.Between.Lo)))
 		case ruleset.AtMost:
-			most = call("smaller", most, either(speaks, at, real(t.Between.Hi)))
+			most = call("smaller", most, either(s.speaks, s.at, real(t.Between.Hi)))
 		default:
-			aims[s.Rule.Strength] = append(aims[s.Rule.Strength], aim{speaks, at})
+			aims[s.Rule.Strength] = append(aims[s.Rule.Strength], s)
+			aimed = append(aimed, s.speaks)
 			if s.Rule.Strength == ruleset.Strong {
-				strong = append(strong, speaks)
+				strong = append(strong, s.speaks)
 			}
 		}
 	}
+	d.prefers = w.named(prefix+"/aimed", or(aimed...), true)
 	least, most = w.defined(prefix+"/least", "Real", least), w.defined(prefix+"/most", "Real", most)
 	from, to := most, least
 	for _, strength := range []ruleset.Strength{ruleset.Strong, ruleset.Conditional} {
@@ -46,7 +42,7 @@ func (w *writer) decideNumber(t *cell.Topic, force forces, prefix string, d *dec
 	agree := call("<=", call("-", to, from), real(t.Rounding))
 	d.conflict = call(">", least, most)
 	possible := and(d.spoken, not(d.conflict))
-	d.several = w.named(prefix+"/open", and(possible, either(d.prefers, not(agree), call("<", least, most))))
+	d.several = w.named(prefix+"/open", and(possible, either(d.prefers, not(agree), call("<", least, most))), true)
 	d.settled = and(possible, not(d.several))
 	value := call("rounded", call("/", call("+", from, to), real(2)), real(t.Rounding), least, most)
 	d.lo = either(d.several, either(d.prefers, from, least), either(d.prefers, value, least))

@@ -1,7 +1,6 @@
 package smtlib
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -65,11 +64,11 @@ func (w *writer) question(v *prove.Verdict) question {
 	case prove.NeverFires:
 		f := w.cautions[name]
 		if kind == "rule" {
-			f = w.own[name]
+			f = w.rows[0].own[w.ruleAt[name]]
 		}
 		return question{says("the condition of "+v.Name+" can hold", "it never holds"), "unsat", []expr{applies, f.yes}}
 	case prove.AlwaysSetAside:
-		return question{says(v.Name+" can be in force", "it never is"), "unsat", []expr{applies, w.force[w.ruleAt[name]].yes}}
+		return question{says(v.Name+" can be in force", "it never is"), "unsat", []expr{applies, w.rows[0].force[w.ruleAt[name]].yes}}
 	case prove.AlwaysTrue:
 		return question{says(v.Name+" can be something else than true", "it is always true"), "unsat", []expr{applies, not(w.findings[name].yes)}}
 	case prove.AlwaysFalse:
@@ -81,18 +80,18 @@ func (w *writer) question(v *prove.Verdict) question {
 	case prove.AddsNothing:
 		return question{says("without "+v.Name+" some choice can come out otherwise", "none can"), "unsat", []expr{applies, w.matters(w.ruleAt[name])}}
 	}
-	d := w.decisions[v.Name]
-	asks := []expr{applies, d.decided}
-	switch v.Kind {
-	case prove.Contradiction:
-		return question{says("limits can leave nothing of "+v.Name, "they always leave something"), "sat", append(asks, d.conflict)}
-	case prove.Gap:
-		return question{says(v.Name+" can stay unanswered", "it is always advised on"), "sat", append(asks, not(d.spoken))}
-	case prove.Tie:
-		return question{says("several values of "+v.Name+" can be level though a rule prefers", "none can"), "sat", append(asks, d.several, d.prefers)}
-	default:
-		return question{says("several values of "+v.Name+" can be left of which no rule prefers any", "none can"), "sat", append(asks, d.several, not(d.prefers))}
+	var asks []expr
+	for _, d := range w.decisions[v.Name] {
+		one := map[prove.Kind][]expr{prove.Contradiction: {d.conflict}, prove.Gap: {not(d.spoken)}, prove.Tie: {d.several, d.prefers}, prove.Open: {d.several, not(d.prefers)}}[v.Kind]
+		asks = append(asks, and(append([]expr{d.decided}, one...)...))
 	}
+	texts := map[prove.Kind][]string{
+		prove.Contradiction: says("limits can leave nothing of "+v.Name, "they always leave something"),
+		prove.Gap:           says(v.Name+" can stay unanswered", "it is always advised on"),
+		prove.Tie:           says("several values of "+v.Name+" can be level though a rule prefers some of them", "none can"),
+		prove.Open:          says("several values of "+v.Name+" can be left of which no rule prefers any", "none can"),
+	}
+	return question{texts[v.Kind], "sat", []expr{applies, or(asks...)}}
 }
 
 func says(sat, unsat string) []string {
@@ -101,36 +100,27 @@ func says(sat, unsat string) []string {
 
 // matters says that a choice comes out otherwise without a rule.
 func (w *writer) matters(rule int) expr {
-	without := map[int]form{rule: known(no())}
-	for _, i := range w.Down {
-		r := w.Rules[i]
-		if _, ok := without[i]; ok || !slices.ContainsFunc(r.Overriders, func(o int) bool { _, ok := without[o]; return ok }) {
-			continue
-		}
-		f := w.own[r.Name]
-		for _, o := range r.Overriders {
-			g := w.force[o]
-			if h, ok := without[o]; ok {
-				g = h
+	var views []view
+	changed := map[int]form{}
+	for _, r := range w.rows {
+		forms := r.without(rule)
+		changed = forms // of the same rules on each row
+		views = append(views, view{r, func(i int) form {
+			if f, ok := forms[i]; ok {
+				return f
 			}
-			f = w.either(form{and(f.yes, g.no), or(f.no, g.yes)}, f, g)
-		}
-		without[i] = w.define("without/in_force."+r.Name, f)
-	}
-	force := func(i int) form {
-		if f, ok := without[i]; ok {
-			return f
-		}
-		return w.force[i]
+			return r.force[i]
+		}})
 	}
 	var out []expr
 	for _, t := range w.Topics {
-		if !slices.ContainsFunc(t.Says, func(s cell.Say) bool { _, ok := without[s.Rule.Index]; return ok }) {
+		if !slices.ContainsFunc(t.Says, func(s cell.Say) bool { _, ok := changed[s.Rule.Index]; return ok }) {
 			continue
 		}
-		d := w.decisions[t.Name]
-		e := w.decide(t, force, "without/choice."+t.Name)
-		out = append(out, and(d.decided, e.decided, d.differs(e, t)))
+		for i, d := range w.decisions[t.Name] {
+			e := w.decide(t, views[:i+1], "without/"+limbs(i)+t.Name)
+			out = append(out, and(d.decided, e.decided, d.differs(e, t)))
+		}
 	}
 	return or(out...)
 }
@@ -159,12 +149,4 @@ func (w *writer) freeOf(of []expr) []string {
 	}
 	slices.Sort(out)
 	return out
-}
-
-// note writes a comment.
-func (w *writer) note(format string, args ...any) {
-	text := strings.Join(strings.Fields(fmt.Sprintf(format, args...)), " ")
-	for _, line := range wrapped(text) {
-		w.out.WriteString("; " + line + "\n")
-	}
 }

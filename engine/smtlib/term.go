@@ -26,7 +26,10 @@ func (n number) calculable(kept bool) expr {
 }
 
 // term gives the value of a term, and defines what it rests on.
-func (w *writer) term(t *cell.Term) number {
+func (w *row) term(t *cell.Term) number {
+	if w.opposite && !w.limbTerm[t.Index] {
+		return w.first.term(t)
+	}
 	if n, ok := w.terms[t.Index]; ok {
 		return n
 	}
@@ -35,6 +38,7 @@ func (w *writer) term(t *cell.Term) number {
 		if name == "" {
 			name = fmt.Sprintf("number.%d", t.Index)
 		}
+		name = w.prefix + name
 		n.value = w.defined(name, "Real", n.value)
 		if n.known.list != nil {
 			n.known = w.defined(name+"=known", "Bool", n.known)
@@ -45,7 +49,7 @@ func (w *writer) term(t *cell.Term) number {
 }
 
 // work works a term out of its parts.
-func (w *writer) work(t *cell.Term) number {
+func (w *row) work(t *cell.Term) number {
 	switch t.Op {
 	case cell.Number:
 		return number{value: real(t.X), known: yes()}
@@ -85,7 +89,7 @@ func (n number) settle(c form, a, b number) number {
 }
 
 // extreme gives the least or the greatest of some terms.
-func (w *writer) extreme(t *cell.Term) number {
+func (w *row) extreme(t *cell.Term) number {
 	further := map[cell.TermOp]string{cell.Least: "smaller", cell.Most: "larger"}[t.Op]
 	out := w.term(t.Of[0])
 	for _, x := range t.Of[1:] {
@@ -95,7 +99,7 @@ func (w *writer) extreme(t *cell.Term) number {
 	return out
 }
 
-func (w *writer) two(t *cell.Term) number {
+func (w *row) two(t *cell.Term) number {
 	a, b := w.term(t.A), w.term(t.B)
 	both := and(a.calculable(t.Kept), b.calculable(t.Kept))
 	endless := !t.Kept && (a.endless || b.endless)
@@ -129,8 +133,8 @@ func scaled(e expr, num, den float64) expr {
 }
 
 // unworked declares a formula that is not arithmetic: it may be any number of its kind, or not known.
-func (w *writer) unworked(t *cell.Term) number {
-	name := fmt.Sprintf("formula.%d", t.Index)
+func (w *row) unworked(t *cell.Term) number {
+	name := w.prefix + fmt.Sprintf("formula.%d", t.Index)
 	what := ""
 	if t.Op == cell.Asked {
 		what = w.Unclear[int(t.X)].String()

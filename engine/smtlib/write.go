@@ -4,10 +4,12 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"slices"
 
 	"crus/engine/cell"
 	"crus/engine/prove"
 	"crus/engine/source"
+	"crus/engine/vocab"
 )
 
 // writer holds what is defined so far.
@@ -15,35 +17,35 @@ type writer struct {
 	*cell.Space
 	out bytes.Buffer
 
-	measures []measure
-	forms    map[int]form   // by node
-	terms    map[int]number // by term
-	uses     map[int]int    // of nodes
-	termUses map[int]int
-	names    map[int]string    // of nodes
-	numbers  map[int]string    // names of terms
-	bodies   map[string]expr   // of what is defined
-	free     map[string]string // what is declared without a meaning, in words
+	limb, limbTerm []bool            // of nodes and terms: they read a limb
+	uses, termUses []int             // of nodes and terms: how often
+	names, numbers map[int]string    // of nodes and terms
+	declared       map[string]bool   // measures
+	bodies         map[string]expr   // of what is defined
+	free           map[string]string // what is declared without a meaning, in words
 
+	rows      []*row // the second only where a choice of the person rests on limbs
 	applies   form
 	findings  map[string]form
-	own       map[string]form // the conditions of rules
-	force     []form          // whether each rule is in force
-	ruleAt    map[string]int
 	cautions  map[string]form
-	decisions map[string]decision
+	ruleAt    map[string]int
+	decisions map[string][]decision // on each choice: with one limb, and where it makes a difference with both
 }
 
 // Write writes the questions of a report on a ruleset, each with the answer that it got.
 func Write(to io.Writer, s *cell.Space, r *prove.Report) error {
-	w := &writer{Space: s, forms: map[int]form{}, terms: map[int]number{}, uses: map[int]int{}, termUses: map[int]int{}, names: map[int]string{},
-		numbers: map[int]string{}, bodies: map[string]expr{}, free: map[string]string{}, findings: map[string]form{}, own: map[string]form{},
-		force: make([]form, len(s.Rules)), ruleAt: map[string]int{}, cautions: map[string]form{}, decisions: map[string]decision{}}
-	w.head()
-	w.heading("Measures, of one assessment as one limb sees it")
-	w.declare()
+	w := &writer{Space: s, uses: make([]int, len(s.Nodes)), termUses: make([]int, len(s.Terms)), names: map[int]string{}, numbers: map[int]string{},
+		declared: map[string]bool{}, bodies: map[string]expr{}, free: map[string]string{}, findings: map[string]form{}, cautions: map[string]form{},
+		ruleAt: map[string]int{}, decisions: map[string][]decision{}}
+	w.reads()
 	w.count()
-	w.everything()
+	w.head()
+	w.row()
+	w.choices(1)
+	if slices.ContainsFunc(s.Topics, pools) {
+		w.second()
+		w.choices(2)
+	}
 	w.heading("Questions")
 	for _, v := range r.Verdicts {
 		w.ask(v)
@@ -68,7 +70,77 @@ func (w *writer) heading(text string) { w.out.WriteString("\n; --- " + text + "\
 // line writes a command.
 func (w *writer) line(e expr) { w.out.WriteString(e.laidOut(0) + "\n") }
 
-func wrapped(text string) []string { return source.Wrap(text, columns-2) }
+// note writes a comment.
+func (w *writer) note(format string, args ...any) {
+	for _, line := range source.Wrap(fmt.Sprintf(format, args...), columns-2) {
+		w.out.WriteString("; " + line + "\n")
+	}
+}
+
+// row defines what one limb sees: findings, quantities, rules and cautions, so that the questions can name them.
+func (w *writer) row() {
+	r := w.newRow(nil)
+	w.rows = append(w.rows, r)
+	w.heading("Measures, of an assessment as one limb sees it")
+	r.declare()
+	w.heading("Findings and quantities")
+	for _, f := range w.Facts {
+		if f.Term == nil {
+			w.findings[f.Name] = r.alias(f.Path(), f.Node)
+			continue
+		}
+		if w.numbers[f.Term.Index] == "" {
+			w.numbers[f.Term.Index] = f.Path()
+		}
+		r.term(f.Term)
+	}
+	w.applies = r.alias("applies", w.Applies)
+	w.heading("Rules: whether the own condition holds, and whether it is in force")
+	for _, i := range w.Down {
+		w.ruleAt[w.Rules[i].Name] = i
+		r.rule(i)
+	}
+	w.heading("Cautions")
+	for _, c := range w.Cautions {
+		w.cautions[c.Name] = r.alias("caution."+c.Name, c.Node)
+	}
+}
+
+// second defines what the other limb sees where both get a device.
+func (w *writer) second() {
+	r := w.newRow(w.rows[0])
+	w.rows = append(w.rows, r)
+	w.heading("The same as the opposite limb sees it, for choices of the person where both limbs get a device")
+	r.declare()
+	for _, i := range w.Down {
+		r.rule(i)
+	}
+}
+
+// pools reports whether a choice rests on what both limbs see.
+func pools(t *cell.Topic) bool {
+	return t.Of == vocab.Person && slices.ContainsFunc(t.Says, func(s cell.Say) bool { return s.Rule.Limb })
+}
+
+// choices defines what becomes of choices where so many limbs are seen.
+func (w *writer) choices(seen int) {
+	var views []view
+	for _, r := range w.rows[:seen] {
+		views = append(views, view{r, func(i int) form { return r.force[i] }})
+	}
+	for _, t := range w.Topics {
+		if len(t.Says) == 0 || seen == 2 && !pools(t) {
+			continue
+		}
+		w.heading("Choice " + t.Name + ": what limits leave, and what rules in force prefer")
+		w.decisions[t.Name] = append(w.decisions[t.Name], w.decide(t, views, limbs(seen-1)+t.Name))
+	}
+}
+
+// limbs begins the names of what is defined of a choice.
+func limbs(others int) string {
+	return []string{"choice.", "both/choice."}[others]
+}
 
 // count counts how often nodes and terms are used, so that what is used again gets a name.
 func (w *writer) count() {
@@ -95,55 +167,4 @@ func (w *writer) count() {
 	for _, a := range w.Axes[w.Measures:] {
 		w.termUses[a.Term.Index] += 2
 	}
-}
-
-// everything defines the findings, quantities, rules, cautions and choices, so that the questions can name them.
-func (w *writer) everything() {
-	w.heading("Findings and quantities")
-	for _, f := range w.Facts {
-		if f.Term != nil {
-			if w.numbers[f.Term.Index] == "" {
-				w.numbers[f.Term.Index] = f.Path()
-			}
-			w.term(f.Term)
-		} else {
-			w.findings[f.Name] = w.alias(f.Path(), f.Node)
-		}
-	}
-	w.applies = w.alias("applies", w.Applies)
-	w.heading("Rules: whether the own condition holds, and whether it is in force")
-	for _, i := range w.Down {
-		r := w.Rules[i]
-		w.ruleAt[r.Name] = i
-		w.own[r.Name] = w.alias("holds."+r.Name, r.Own)
-		w.force[i] = w.alias("in_force."+r.Name, r.Force)
-		for _, a := range r.Advice {
-			if a.Term != nil {
-				w.term(a.Term)
-			}
-		}
-	}
-	w.heading("Cautions")
-	for _, c := range w.Cautions {
-		w.cautions[c.Name] = w.alias("caution."+c.Name, c.Node)
-	}
-	for _, t := range w.Topics {
-		if len(t.Says) > 0 {
-			w.heading(fmt.Sprintf("Choice %s: what limits leave, and what rules in force prefer", t.Name))
-			w.decisions[t.Name] = w.decide(t, func(i int) form { return w.force[i] }, "choice."+t.Name)
-		}
-	}
-}
-
-// alias defines a name for a node's form.
-func (w *writer) alias(name string, node int) form {
-	if w.names[node] == "" {
-		w.names[node] = name
-		if _, ok := w.forms[node]; !ok {
-			return w.form(node)
-		}
-	}
-	f := w.define(name, w.form(node))
-	w.forms[node] = f
-	return f
 }

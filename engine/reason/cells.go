@@ -158,14 +158,19 @@ func (l line) span(from, to int, show func(float64) string) string {
 
 func quantityCells(m *vocab.Measure, u *usage) cells {
 	var cuts []float64
+	exact := map[float64]clinical.Quantity{} // a cut in another unit can have more decimals than are kept of this one
 	for _, v := range u.cuts {
 		if at, ok := number(v, m.Unit); ok {
 			cuts = append(cuts, at)
+			exact[at] = v.(clinical.Quantity).WithUnit(m.Unit)
 		}
 	}
 	l := cutLine(m.Plausible.Lo, m.Plausible.Hi, cuts)
 	out := cells{ordered: true, inexact: u.other}
 	quantity := func(x float64) clinical.Quantity {
+		if q, ok := exact[x]; ok {
+			return q
+		}
 		q, _ := clinical.NewQuantity(x, m.Unit)
 		return q
 	}

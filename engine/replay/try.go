@@ -1,0 +1,227 @@
+package replay
+
+import (
+	"crus/engine/reason"
+)
+
+// try goes through all completions of a row, for a subject that only looks at measures there.
+func (w *worker) try(x *subject, b *Block, row int) ended {
+	if x.topic == nil {
+		return w.tryCaution(x, row)
+	}
+	t := x.trial
+	if x.once && bit(b.Pair, row) {
+		t = x.trialPair
+	}
+	s := w.search
+	w.loosen(x, t, b, row)
+	s.vars = s.vars[:0]
+	for _, f := range s.free {
+		w.look(f.own, row, f.row)
+	}
+	if !s.number() {
+		return w.leaveFree(x, t)
+	}
+	return w.through(x, t, row, false)
+}
+
+// loosen finds the rules that completing may change, and writes what is fixed of the others.
+func (w *worker) loosen(x *subject, t *trial, b *Block, row int) {
+	s, p := w.search, w.p
+	s.free = s.free[:0]
+	alone := bit(b.Alone, row)
+	for i, in := range t.inputs {
+		rule := &p.rules[in.rule]
+		var fixed uint64
+		switch {
+		case alone && p.space.Rules[in.rule].Limb:
+		case bit(w.of(rule.free), row+in.row):
+			s.free = append(s.free, freed{i, in.row, p.tries[in.rule]})
+		case bit(w.of(rule.holds), row+in.row):
+			fixed = ^uint64(0)
+		}
+		to := s.result.at(int32(i))
+		for j := range to {
+			to[j] = fixed
+		}
+	}
+}
+
+// look adds what is missing of what a condition looks at.
+func (w *worker) look(own *ownTrial, first, row int) {
+	for k, axis := range own.reach.measures {
+		if own.count[k] > 1 && !bit(w.base.at(w.p.inputs.known[axis]), first+row) {
+			w.search.variable(w.p, axis, row).divide(own.parts[k], own.count[k])
+		}
+	}
+}
+
+// own works out a condition for the completions from a multiple of 64 on, n words of them.
+func (w *worker) own(own *ownTrial, first, row, from, n int) []uint64 {
+	s := w.search
+	for i, in := range own.inputs {
+		to := s.own.at(int32(i))[:n]
+		if bit(w.base.at(w.p.inputs.known[in.axis]), first+row) {
+			fixed := -(w.base.at(w.p.inputs.bits[in.axis][in.bit])[(first+row)/64] >> ((first + row) % 64) & 1)
+			for j := range to {
+				to[j] = fixed
+			}
+			continue
+		}
+		cells := w.p.cells[in.axis]
+		if v := s.at(in.axis, row); v != nil {
+			v.digit(cells, in.bit, from, to)
+			continue
+		}
+		fixed := -uint64(cells[0] >> in.bit & 1) // all its values are alike here
+		for j := range to {
+			to[j] = fixed
+		}
+	}
+	for i, u := range own.unclear { // clear, or the row would be under the slow way
+		to := s.own.at(int32(len(own.inputs) + i))[:n]
+		fixed := -(w.base.at(w.p.inputs.unclear[u])[(first+row)/64] >> ((first + row) % 64) & 1)
+		for j := range to {
+			to[j] = fixed
+		}
+	}
+	own.c.run(s.own, n, nil)
+	return s.own.at(own.c.out[0])[:n]
+}
+
+// leaveFree leaves rules free to hold or not where completions can't be tried.
+func (w *worker) leaveFree(x *subject, t *trial) ended {
+	s := w.search
+	if len(s.free) > maxFree {
+		return ended{several: true}
+	}
+	s.vars = s.vars[:0]
+	s.total = 1 << len(s.free)
+	return w.through(x, t, 0, true)
+}
+
+// through goes through all completions, or all ways in which the free rules can come out.
+func (w *worker) through(x *subject, t *trial, row int, free bool) ended {
+	s := w.search
+	var first reason.Verdict
+	for from := 0; from < s.total; from += 64 * trialWords {
+		n := min(trialWords, (s.total-from+63)/64)
+		for i, f := range s.free {
+			to := s.result.at(int32(f.input))[:n]
+			if !free {
+				copy(to, w.own(f.own, row, f.row, from, n))
+				continue
+			}
+			for j := range to {
+				to[j] = counting(i, from/64+j)
+			}
+		}
+		t.c.run(s.result, n, nil)
+		last := ^uint64(0) // of the rows of the last word that stand for a completion
+		if end := s.total - from; end < 64*n {
+			last = 1<<(end-64*(n-1)) - 1
+		}
+		if x.topic.Numeric() {
+			if w.numbersDiffer(x, t, from, n, last, &first) {
+				return ended{several: true}
+			}
+			continue
+		}
+		if from == 0 {
+			first = w.firstOf(x, t)
+		}
+		for i, r := range t.out.planes() {
+			want := uint64(0)
+			if i < len(t.out.level) {
+				want = -(first.Mask >> i & 1)
+			} else if first.Status == reason.Conflict {
+				want = ^uint64(0)
+			}
+			plane := s.result.at(t.c.out[r])[:n]
+			other := (plane[n-1] ^ want) & last
+			for _, m := range plane[:n-1] {
+				other |= m ^ want
+			}
+			if other != 0 {
+				return ended{several: true}
+			}
+		}
+	}
+	return ended{verdict: first}
+}
+
+// firstOf gives the verdict of the first completion.
+func (w *worker) firstOf(x *subject, t *trial) reason.Verdict {
+	one := func(r int) uint64 { return w.search.result.at(t.c.out[r])[0] & 1 }
+	var mask uint64
+	for i, l := range t.out.level {
+		mask |= one(l) << i
+	}
+	return optionsVerdict(x.topic, mask, one(t.out.spoke) == 1)
+}
+
+// numbersDiffer reports whether completions give different numbers; first is that of the very first.
+func (w *worker) numbersDiffer(x *subject, t *trial, from, n int, last uint64, first *reason.Verdict) bool {
+	c := w.result.Choices[x.index].verdicts
+	var planes [][]uint64
+	for _, r := range t.out.fired {
+		planes = append(planes, w.search.result.at(t.c.out[r])[:n])
+	}
+	if from == 0 {
+		*first = c.verdicts[c.of(patternAt(planes, 0, 0))]
+	}
+	id := c.id(*first)
+	for j := range n {
+		rows := ^uint64(0)
+		if j == n-1 {
+			rows = last
+		}
+		for rows != 0 { // those that are alike at once
+			at := lowest(rows)
+			like := rows
+			var pattern uint64
+			for i, p := range planes {
+				if p[j]>>at&1 == 1 {
+					like &= p[j]
+					pattern |= 1 << i
+				} else {
+					like &^= p[j]
+				}
+			}
+			if !c.alike(c.of(pattern), id) {
+				return true
+			}
+			rows &^= like
+		}
+	}
+	return false
+}
+
+// tryCaution is try for a caution.
+func (w *worker) tryCaution(x *subject, row int) ended {
+	own := w.p.tries[len(w.p.rules)+x.index-len(w.p.space.Topics)]
+	s := w.search
+	s.vars = s.vars[:0]
+	w.look(own, row, 0)
+	if !s.number() {
+		return ended{several: true}
+	}
+	var all, none = true, true
+	for from := 0; from < s.total; from += 64 * trialWords {
+		n := min(trialWords, (s.total-from+63)/64)
+		for j, m := range w.own(own, row, 0, from, n) {
+			rows := ^uint64(0)
+			if end := s.total - from - 64*j; end < 64 {
+				rows = 1<<end - 1
+			}
+			all, none = all && m&rows == rows, none && m&rows == 0
+		}
+	}
+	switch {
+	case all:
+		return ended{verdict: reason.Verdict{Status: reason.Fired}}
+	case none:
+		return ended{verdict: reason.Verdict{Status: reason.DidNotFire}}
+	}
+	return ended{several: true}
+}

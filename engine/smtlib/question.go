@@ -10,92 +10,137 @@ import (
 
 // question is one question to a solver.
 type question struct {
-	of    []string // what an answer of sat, and one of unsat, means
-	found string   // the answer that stands for what was looked for: sat or unsat
-	asks  []expr
+	name   string
+	sat    string // what an answer of sat means
+	unsat  string
+	asks   []expr
+	status string // the answer that prove gave: sat, unsat or unknown
 }
 
-// ask writes a question, with the answer that prove gave.
+// ask writes the questions that stand behind a verdict.
 func (w *writer) ask(v *prove.Verdict) {
-	w.line(call("push", whole(1)))
+	if v.Kind == prove.Hides {
+		w.hides(v)
+		return
+	}
+	w.line(call("push", whole(1))) // before what the question defines
 	q := w.question(v)
-	name := string(v.Kind) + " " + v.Name
-	if v.Other != "" {
-		name += " " + v.Other
-	}
-	for _, text := range q.of {
-		w.note("%s", text)
-	}
+	q.name = string(v.Kind) + " " + v.Name
+	w.put(q)
+}
+
+// put writes a question, after its push.
+func (w *writer) put(q question) {
+	w.note("sat: %s", q.sat)
+	w.note("unsat: %s", q.unsat)
 	if free := w.freeOf(q.asks); len(free) > 0 {
-		w.note("sat is no proof here: it rests on what was left free")
+		w.note("sat proves nothing here, for it rests on what was left free:")
 		for _, f := range free {
 			w.note("  %s", f)
 		}
 	}
-	w.line(call("echo", word(`"`+strings.ReplaceAll(name, `"`, `""`)+`"`)))
-	for _, e := range q.asks {
+	w.line(call("echo", word(`"`+q.name+`"`)))
+	for _, e := range append([]expr{w.applies.yes}, q.asks...) {
 		w.line(call("assert", e))
 	}
-	w.line(call("set-info", word(":status"), word(q.status(v))))
+	w.line(call("set-info", word(":status"), word(q.status)))
 	w.line(call("check-sat"))
 	w.line(call("pop", whole(1)))
 	w.out.WriteString("\n")
 }
 
-// status is the answer that prove gave to a question.
-func (q question) status(v *prove.Verdict) string {
-	other := map[string]string{"sat": "unsat", "unsat": "sat"}[q.found]
+// status is the answer that prove gave to a question, where found is that of what was looked for.
+func status(v *prove.Verdict, found string) string {
 	switch v.Status {
 	case prove.Found:
-		return q.found
+		return found
 	case prove.Absent:
-		return other
+		return map[string]string{"sat": "unsat", "unsat": "sat"}[found]
 	}
 	return "unknown"
 }
 
-// question puts a question about a ruleset to a solver.
+// question puts a verdict's question to a solver.
 func (w *writer) question(v *prove.Verdict) question {
-	applies := w.applies.yes
-	kind, name, _ := strings.Cut(v.Name, ".")
+	_, name, _ := strings.Cut(v.Name, ".")
+	never := status(v, "unsat")
 	switch v.Kind {
 	case prove.NeverApplies:
-		return question{says("the ruleset applies to some assessment", "it applies to none"), "unsat", []expr{applies}}
+		return question{sat: "the ruleset applies to some assessment", unsat: "it applies to none", status: never}
 	case prove.NeverFires:
 		f := w.cautions[name]
-		if kind == "rule" {
-			f = w.rows[0].own[w.ruleAt[name]]
+		if i, ok := w.ruleAt[name]; ok && v.Name == "rule."+name {
+			f = w.rows[0].own[i]
 		}
-		return question{says("the condition of "+v.Name+" can hold", "it never holds"), "unsat", []expr{applies, f.yes}}
+		return question{sat: "the condition of " + v.Name + " can hold", unsat: "it never holds", asks: []expr{f.yes}, status: never}
 	case prove.AlwaysSetAside:
-		return question{says(v.Name+" can be in force", "it never is"), "unsat", []expr{applies, w.rows[0].force[w.ruleAt[name]].yes}}
+		return question{sat: v.Name + " can be in force", unsat: "it never is", asks: []expr{w.rows[0].force[w.ruleAt[name]].yes}, status: never}
 	case prove.AlwaysTrue:
-		return question{says(v.Name+" can be something else than true", "it is always true"), "unsat", []expr{applies, not(w.findings[name].yes)}}
+		if w.alwaysFalse[v.Name] { // it may never be known either
+			never = "unknown"
+		}
+		return question{sat: v.Name + " can be false", unsat: "it never is", asks: []expr{w.findings[name].no}, status: never}
 	case prove.AlwaysFalse:
-		return question{says(v.Name+" can be something else than false", "it is always false"), "unsat", []expr{applies, not(w.findings[name].no)}}
-	case prove.Hides:
-		_, other, _ := strings.Cut(v.Other, ".")
-		return question{says(v.Name+" can stand without "+v.Other, "it never does"), "unsat",
-			[]expr{applies, w.cautions[name].yes, not(w.cautions[other].yes)}}
+		return question{sat: v.Name + " can be true", unsat: "it never is", asks: []expr{w.findings[name].yes}, status: never}
 	case prove.AddsNothing:
-		return question{says("without "+v.Name+" some choice can come out otherwise", "none can"), "unsat", []expr{applies, w.matters(w.ruleAt[name])}}
+		return question{sat: "without " + v.Name + " some choice can come out otherwise", unsat: "none can", asks: []expr{w.matters(w.ruleAt[name])}, status: never}
 	}
-	var asks []expr
-	for _, d := range w.decisions[v.Name] {
-		one := map[prove.Kind][]expr{prove.Contradiction: {d.conflict}, prove.Gap: {not(d.spoken)}, prove.Tie: {d.several, d.prefers}, prove.Open: {d.several, not(d.prefers)}}[v.Kind]
-		asks = append(asks, and(append([]expr{d.decided}, one...)...))
-	}
-	texts := map[prove.Kind][]string{
-		prove.Contradiction: says("limits can leave nothing of "+v.Name, "they always leave something"),
-		prove.Gap:           says(v.Name+" can stay unanswered", "it is always advised on"),
-		prove.Tie:           says("several values of "+v.Name+" can be level though a rule prefers some of them", "none can"),
-		prove.Open:          says("several values of "+v.Name+" can be left of which no rule prefers any", "none can"),
-	}
-	return question{texts[v.Kind], "sat", []expr{applies, or(asks...)}}
+	return w.onChoice(v)
 }
 
-func says(sat, unsat string) []string {
-	return []string{"sat: " + sat, "unsat: " + unsat}
+// onChoice puts a question about a choice.
+func (w *writer) onChoice(v *prove.Verdict) question {
+	q := question{status: status(v, "sat")}
+	var ways []expr
+	for _, d := range w.decisions[v.Name] {
+		way := d.decided
+		switch v.Kind {
+		case prove.Contradiction:
+			q.sat, q.unsat, way = "limits can leave nothing of "+v.Name, "they always leave something", and(way, d.conflict)
+		case prove.Gap:
+			q.sat, q.unsat, way = v.Name+" can stay unanswered", "it is always advised on", and(way, not(d.spoken))
+		case prove.Tie:
+			q.sat, q.unsat, way = "several values of "+v.Name+" can be level though a rule prefers some of them", "none can", and(way, d.several, d.prefers)
+		case prove.Open:
+			q.sat, q.unsat, way = "several values of "+v.Name+" can be left of which no rule prefers any", "none can", and(way, d.several, not(d.prefers))
+		}
+		ways = append(ways, way)
+	}
+	q.asks = []expr{or(ways...)}
+	return q
+}
+
+// hides asks of a caution whether it stands without each other that is as grave. Of two that always stand together the
+// later one counts as hidden, so the earlier is asked about both ways.
+func (w *writer) hides(v *prove.Verdict) {
+	at := slices.IndexFunc(w.Cautions, func(c cell.Caution) bool { return "caution."+c.Name == v.Name })
+	x := w.Cautions[at]
+	for i, y := range w.Cautions {
+		if i == at || gravity(y.Level) > gravity(x.Level) || y.Limb && !x.Limb {
+			continue
+		}
+		other := "caution." + y.Name
+		q := question{name: string(v.Kind) + " " + v.Name + " " + other, sat: v.Name + " can stand without " + other, unsat: "it never does", status: "unknown"}
+		without := and(w.cautions[x.Name].yes, not(w.cautions[y.Name].yes))
+		switch {
+		case v.Status == prove.Found && v.Other == other:
+			q.status = "unsat"
+		case v.Status == prove.Absent:
+			q.status = "sat"
+			if i > at && gravity(x.Level) <= gravity(y.Level) && (y.Limb || !x.Limb) {
+				q.sat, q.unsat = "one of "+v.Name+" and "+other+" can stand without the other", "they always stand together"
+				without = differ(w.cautions[x.Name].yes, w.cautions[y.Name].yes)
+			}
+		}
+		q.asks = []expr{without}
+		w.line(call("push", whole(1)))
+		w.put(q)
+	}
+}
+
+// gravity orders the levels of cautions, the gravest first.
+func gravity(level string) int {
+	return slices.Index([]string{"contraindication", "precaution", "note"}, level)
 }
 
 // matters says that a choice comes out otherwise without a rule.
@@ -119,7 +164,7 @@ func (w *writer) matters(rule int) expr {
 		}
 		for i, d := range w.decisions[t.Name] {
 			e := w.decide(t, views[:i+1], "without/"+limbs(i)+t.Name)
-			out = append(out, and(d.decided, e.decided, d.differs(e, t)))
+			out = append(out, d.differs(e, t))
 		}
 	}
 	return or(out...)

@@ -1,7 +1,6 @@
 package smtlib_test
 
 import (
-	"bytes"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -10,7 +9,6 @@ import (
 	"crus/engine/prove"
 	"crus/engine/reason"
 	"crus/engine/ruleset"
-	"crus/engine/smtlib"
 )
 
 const vocabulary = `
@@ -114,6 +112,7 @@ func favour(o string) string   { return `advise "side" { favour = "` + o + `" }`
 
 // What z3 must say of questions whose answer can be seen at a glance.
 func TestQuestions(t *testing.T) {
+	t.Parallel()
 	always, deep := "limb.depth >= mm(0)", "limb.depth > mm(50)"
 	for _, x := range []struct {
 		what, rules string
@@ -166,7 +165,7 @@ func TestQuestions(t *testing.T) {
 		{"each limb is deeper than the other", rule("a", "limb.depth > other.depth", "strong", `advise "visit" { only = "soon" }`) + rule("b", "other.depth > limb.depth", "strong", `advise "visit" { never = "soon" }`), prove.Contradiction, "visit", "sat"},
 	} {
 		r := &prove.Report{Verdicts: []*prove.Verdict{{Kind: x.kind, Name: x.name, Status: prove.Undecided}}}
-		for _, got := range answers(t, spaceOf(t, x.rules), r) {
+		for _, got := range answers(t, written(t, spaceOf(t, x.rules), r)) {
 			if got != x.want {
 				t.Errorf("%s, %s of %s: %s, not %s", x.what, x.kind, x.name, got, x.want)
 			}
@@ -177,12 +176,8 @@ func TestQuestions(t *testing.T) {
 // An answer that is not prove's is found by z3 itself.
 func TestAWrongStatusIsNoticed(t *testing.T) {
 	s := spaceOf(t, rule("a", "limb.depth > mm(50)", "strong", aim("10")))
-	var b bytes.Buffer
 	v := &prove.Verdict{Kind: prove.Gap, Name: "raise", Status: prove.Absent}
-	if err := smtlib.Write(&b, s, &prove.Report{Verdicts: []*prove.Verdict{v}}); err != nil {
-		t.Fatal(err)
-	}
-	if printed := solve(t, b.Bytes()); !strings.Contains(printed, "error") || !strings.Contains(printed, "unsat") {
+	if printed := solve(t, []byte(written(t, s, &prove.Report{Verdicts: []*prove.Verdict{v}}))); !strings.Contains(printed, "error") || !strings.Contains(printed, "unsat") {
 		t.Errorf("z3 does not notice it:\n%s", printed)
 	}
 }

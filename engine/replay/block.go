@@ -122,6 +122,19 @@ func (b *Block) AddRows(s *cell.Space, sides []assess.Side, rows []cell.Row, dat
 	}
 }
 
+// Single says that the first n rows are each an assessment of one left limb with a date, whose values were written to
+// Value.
+func (b *Block) Single(n int) {
+	b.Rows, b.Cases = n, n
+	for j := range (n + 63) / 64 {
+		all := ^uint64(0)
+		if left := n - 64*j; left < 64 {
+			all = 1<<left - 1
+		}
+		b.Used[j], b.First[j] = all, all
+	}
+}
+
 // Row writes a row of the block into a row of the space.
 func (b *Block) Row(into *cell.Row, at int) {
 	for axis := range into.Value {

@@ -42,6 +42,74 @@ func groupsOf(t *cell.Topic) (out []group) {
 	return out
 }
 
+// standing gives where a number stands however the undecided rules come out: each limit that could come in has one that is
+// surely there and at least as tight, and each aim lies between aims that surely count, or is outweighed. It is not
+// everywhere that this is so. fired are the planes of the groups that are surely said, possible those that could be.
+func (b *builder) standing(groups []group, fired, possible []ref) ref {
+	covered := func(g group, by func(h group) bool) ref {
+		out := never
+		for j, h := range groups {
+			if h.key.verb == g.key.verb && by(h) {
+				out = b.or(out, fired[j])
+			}
+		}
+		return out
+	}
+	moves := never
+	for i, g := range groups {
+		above := func(h group) bool { return h.key.strong == g.key.strong && h.key.at >= g.key.at }
+		below := func(h group) bool { return h.key.strong == g.key.strong && h.key.at <= g.key.at }
+		var idle ref
+		switch g.key.verb {
+		case ruleset.AtLeast:
+			idle = covered(g, above)
+		case ruleset.AtMost:
+			idle = covered(g, below)
+		default:
+			idle = b.and(covered(g, above), covered(g, below))
+			if !g.key.strong {
+				idle = b.or(idle, covered(g, func(h group) bool { return h.key.strong }))
+			}
+		}
+		moves = b.or(moves, b.and(possible[i], b.or(fired[i], idle).not()))
+	}
+	return moves.not()
+}
+
+// effective gives where what a group says counts: a limit where no tighter one is said, an aim where it is the lowest or
+// the highest, and no strong one is said if it is conditional. The verdict hangs on these alone, and there are few patterns
+// of them.
+func (b *builder) effective(groups []group, said []ref) []ref {
+	out := make([]ref, len(groups))
+	for i, g := range groups {
+		higher, lower, stronger := never, never, never
+		for j, h := range groups {
+			switch {
+			case h.key.verb != g.key.verb:
+			case h.key.strong != g.key.strong:
+				if h.key.strong {
+					stronger = b.or(stronger, said[j])
+				}
+			case h.key.at > g.key.at:
+				higher = b.or(higher, said[j])
+			case h.key.at < g.key.at:
+				lower = b.or(lower, said[j])
+			}
+		}
+		var idle ref
+		switch g.key.verb {
+		case ruleset.AtLeast:
+			idle = higher
+		case ruleset.AtMost:
+			idle = lower
+		default:
+			idle = b.or(stronger, b.and(higher, lower))
+		}
+		out[i] = b.and(said[i], idle.not())
+	}
+	return out
+}
+
 // numbers remembers the verdicts on a choice with a number, by the pattern of what the rules in force say: bit i of a
 // pattern is group i. It is used by one goroutine.
 type numbers struct {

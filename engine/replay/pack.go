@@ -11,7 +11,7 @@ import (
 const missing = 0x80
 
 // packer turns the values of an axis into the bits of the numbers of their cells, and into whether they are known.
-// Quantities go through a grid so fine that at most one cut lies in each of its steps.
+// Quantities go through a grid so fine that at most two cuts lie in each of its steps: x < 5 and x <= 5 are two.
 type packer struct {
 	axis   *cell.Axis
 	width  int
@@ -22,9 +22,9 @@ type packer struct {
 	direct []uint8 // of a whole number less lo
 }
 
-// step is a stretch of a grid: the cell at its beginning, and where the next one begins, if it does in the stretch.
+// step is a stretch of a grid: the cell at its beginning, and where the next two begin, if they do in the stretch.
 type step struct {
-	cut  float64
+	cuts [2]float64
 	cell uint8
 }
 
@@ -55,13 +55,13 @@ func newPacker(a *cell.Axis) *packer {
 	return p
 }
 
-// grid lays n stretches from lo to hi, unless two cuts fall into one. Where a value lies on the grid is worked out alike for
+// grid lays n stretches from lo to hi, unless three cuts fall into one. Where a value lies on the grid is worked out alike for
 // cuts and for values, and never falls where values rise; so rounding does no harm.
 func (p *packer) grid(lo, hi float64, n int) {
 	p.lo, p.scale = lo, float64(n)/(hi-lo)
 	steps := make([]step, n)
 	for i := range steps {
-		steps[i].cut = math.Inf(1)
+		steps[i].cuts = [2]float64{math.Inf(1), math.Inf(1)}
 	}
 	now := 0 // the cell at the beginning of the grid
 	for _, c := range p.axis.Cuts {
@@ -76,15 +76,23 @@ func (p *packer) grid(lo, hi float64, n int) {
 			continue
 		case y >= float64(n): // it lies beyond the grid
 			continue
-		case !math.IsInf(steps[int(y)].cut, 1):
+		}
+		s := &steps[int(y)]
+		switch {
+		case math.IsInf(s.cuts[0], 1):
+			s.cuts[0] = at
+		case math.IsInf(s.cuts[1], 1):
+			s.cuts[1] = at
+		default:
 			return
 		}
-		steps[int(y)].cut = at
 	}
 	for i := range steps {
 		steps[i].cell = uint8(now)
-		if !math.IsInf(steps[i].cut, 1) {
-			now++
+		for _, at := range steps[i].cuts {
+			if !math.IsInf(at, 1) {
+				now++
+			}
 		}
 	}
 	p.steps, p.end = steps, float64(n)
@@ -148,7 +156,7 @@ func (p *packer) bytes(values []float64) (out uint64) {
 			var c uint8
 			if y := (x - p.lo) * p.scale; y >= 0 && y < p.end {
 				s := &p.steps[int(y)]
-				c = s.cell + above(x, s.cut)
+				c = s.cell + above(x, s.cuts[0]) + above(x, s.cuts[1])
 			} else {
 				c = p.slow(x)
 			}

@@ -19,6 +19,7 @@ type Program struct {
 	rounds   []round
 	tries    []*ownTrial   // of each rule, then of each caution
 	ruleAsks [][]int       // of each rule: the measures' axes of which it asks whether they are recorded
+	plans    [][]int       // of each rule and caution: the nodes that its own condition rests on
 	terms    []*termInputs // of each formula's axis
 	twins    []int         // of each measure's axis: that of the same measure of the opposite limb, or -1
 	values   [][]float64   // of each measure's axis: values that stand for all plausible ones; twins have the same
@@ -65,7 +66,6 @@ type subject struct {
 	later     subjectResults // results of the circuit of completed rows
 	trial     *trial
 	trialPair *trial    // of a case with two rows, where it is decided once
-	plan      []int     // the nodes that it rests on; nil: all
 	formulas  []formula // of a choice with a number
 }
 
@@ -240,9 +240,10 @@ func (m *maker) topic(x *subject) {
 		hard = append(hard, m.seen(x, limb, m.hard[i]))
 		asked = append(asked, m.seen(x, limb, m.asked[i]))
 	}
-	var fired []ref
+	var fired, possible []ref
 	for _, say := range x.topic.Says {
-		fired = append(fired, m.seen(x, say.Rule.Limb, m.force[say.Rule.Index].t))
+		i, limb := say.Rule.Index, say.Rule.Limb
+		fired, possible = append(fired, m.seen(x, limb, m.force[i].t)), append(possible, m.seen(x, limb, m.firm[i].f.not()))
 		if say.Advice.Term != nil && !say.Advice.Fixed {
 			computed = append(computed, m.seen(x, say.Rule.Limb, m.firm[say.Rule.Index].f.not()))
 		}
@@ -252,8 +253,28 @@ func (m *maker) topic(x *subject) {
 			x.groups, computed = nil, []ref{always}
 		}
 	}
-	x.open, x.hard, x.asked, x.computed = m.out.some(m.any(open)), m.out.some(m.any(hard)), m.out.some(m.any(asked)), m.out.some(m.any(computed))
+	var stands ref
+	if x.topic.Numeric() {
+		stands = m.standing(x.groups, m.grouped(x.groups, fired), m.grouped(x.groups, possible))
+	} else {
+		stands = m.stands(x.topic, m.options(x.topic, fired), fired, possible)
+	}
+	stands = m.and(stands, m.any(asked).not()) // what asks is not surely said
+	x.open, x.hard = m.out.some(m.and(m.any(open), stands.not())), m.out.some(m.and(m.any(hard), stands.not()))
+	x.asked, x.computed = m.out.some(m.any(asked)), m.out.some(m.any(computed))
 	x.now = m.out.topic(m.builder, x, fired)
+}
+
+// grouped joins the planes of what rules say by groups.
+func (b *builder) grouped(groups []group, says []ref) (out []ref) {
+	for _, g := range groups {
+		said := never
+		for _, i := range g.says {
+			said = b.or(said, says[i])
+		}
+		out = append(out, said)
+	}
+	return out
 }
 
 // topic adds the planes of a verdict; fired are those of what the rules say.
@@ -261,12 +282,8 @@ func (r *results) topic(b *builder, x *subject, fired []ref) subjectResults {
 	var out subjectResults
 	if x.topic.Numeric() {
 		out.fired = []int{}
-		for _, g := range x.groups {
-			says := never
-			for _, i := range g.says {
-				says = b.or(says, fired[i])
-			}
-			out.fired = append(out.fired, r.add(says))
+		for _, g := range b.effective(x.groups, b.grouped(x.groups, fired)) {
+			out.fired = append(out.fired, r.add(g))
 		}
 		return out
 	}

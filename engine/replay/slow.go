@@ -4,102 +4,144 @@ import (
 	"math"
 
 	"crus/engine/cell"
-	"crus/engine/reason"
 	"crus/engine/vocab"
 )
 
-// The slow way works a result out row by row with the cells' own interpreter: where a number is worked out from measures, and
-// where completing the row changes what a formula or an unclear part sees.
+// The slow way settles a result on a row where a number is worked out from measures, or where completing the row changes
+// what a formula or an unclear part sees. Like package reason it works each rule and number out for every completion of
+// what that one looks at, takes completions together that make no difference, and then goes through those of the whole.
+
+// maxTable is how many completions of what one rule or number looks at are tried.
+const maxTable = 4096
 
 // formula is a number that is advised and worked out from measures.
 type formula struct {
 	say  cell.Say
 	in   *termInputs
 	asks []int // the measures' axes of which it asks whether they are recorded
+	plan []int // the nodes that it rests on; nil: all
 }
 
 // slowRow is a row, or the two rows of a case, under the slow way.
 type slowRow struct {
 	*worker
-	x      *subject
-	row    int
-	n      int // rows
-	free   []bearing
-	vars   []slowVariable
-	asked  bool
-	unsure bool // completing the row may change a number that is worked out
+	x       *subject
+	row     int
+	n       int // rows
+	undated bool
+	asked   bool      // something asks what is recorded
+	vars    []slowVar // what is missing and looked at
+	tables  []*table  // of the rules that completing may change, then of the numbers
+	rules   int       // how many of the tables are of rules
+	lost    bool      // something can't be counted up, or not be worked out in some completion
+	full    [2]cell.Row
+	now     [2][]float64 // of each row: the number of each thing that is said of a choice, as things stand
 }
 
-// slowVariable is something missing, with the values that are put in.
-type slowVariable struct {
+// slowVar is something missing, with the values that are put in and the classes of those that make no difference.
+type slowVar struct {
 	key    int
 	axis   [2]int
+	fine   bool // every value matters
 	values []float64
+	class  []int // of each value
+	pick   []int // a value of each class
+	every  int   // how many completions it stays the same
+}
+
+// table holds what a rule's own condition, or a number, gives for each completion of what it looks at.
+type table struct {
+	bearing
+	formula *formula // nil of a rule
+	looks   []looked
+	holds   []bool
+	number  []float64
+}
+
+// looked is a variable as a table looks at it: values that it does not tell apart are one part.
+type looked struct {
+	v     int
+	part  []int
+	first []int // a value of each part
 }
 
 // slowly settles a subject on one row.
 func (w *worker) slowly(x *subject, b *Block, row int) {
-	s := &slowRow{worker: w, x: x, row: row, n: 1}
+	s := &slowRow{worker: w, x: x, row: row, n: 1, undated: bit(b.Undated, row), asked: x.asked >= 0 && bit(w.of(x.asked), row)}
 	if x.once && bit(b.Pair, row) {
 		s.n = 2
 	}
 	for i := range s.n {
 		b.Row(&w.rows[i], row+i)
 		w.p.space.Work(w.cases[i], w.rows[i])
+		s.full[i] = w.rows[i].Clone()
+		for axis := range s.full[i].Recorded { // completed, everything is recorded
+			s.full[i].Recorded[axis] = true
+		}
 	}
 	if x.topic != nil {
 		w.result.Choices[x.index].set(row, w.p.space.Decide(x.index, w.cases[:s.n]...))
+		s.numbers()
 	}
-	if e, open := s.settle(b); open {
-		w.conclude(x, row, e, s.asked)
+	s.find(b)
+	switch {
+	case len(s.tables) == 0 && !s.lost: // nothing that is missing bears on it
+	case s.complete():
+		w.conclude(x, row, s.every(b), s.asked)
+	default:
+		w.conclude(x, row, s.leave(b), s.asked)
 	}
 }
 
-// settle gives what all completions give; false where nothing that is missing bears on the subject.
-func (s *slowRow) settle(b *Block) (ended, bool) {
-	s.asked = s.x.asked >= 0 && bit(s.of(s.x.asked), s.row)
-	countable := true
-	undated := bit(b.Undated, s.row)
-	if s.x.topic == nil {
-		node := s.x.caution.Node
-		if !s.lookAt(s.p.tries[len(s.p.rules)+s.x.index-len(s.p.space.Topics)].reach, s.x.asks, 0, undated) {
-			return ended{several: true}, true
+// numbers notes the numbers that are worked out, as things stand.
+func (s *slowRow) numbers() {
+	if len(s.x.formulas) == 0 {
+		return
+	}
+	for i := range s.n {
+		s.now[i] = make([]float64, len(s.x.topic.Says))
+		for k, say := range s.x.topic.Says {
+			if t := say.Advice.Term; t != nil && !say.Advice.Fixed {
+				s.now[i][k] = s.cases[i].Of(t)
+			}
 		}
-		return s.every(node), true
+	}
+}
+
+// find lists the rules and numbers that completing may change, and what they look at.
+func (s *slowRow) find(b *Block) {
+	if s.x.topic == nil {
+		s.rule(bearing{0, len(s.p.rules) + s.x.index - len(s.p.space.Topics)}, s.x.asks)
+		s.rules = 1
+		return
 	}
 	for i := range s.n {
 		for _, r := range s.x.bears {
-			rule := s.p.space.Rules[r]
-			if i == 1 && !rule.Limb || rule.Limb && s.cases[i].Alone || !bit(s.of(s.p.rules[r].free), s.row+i) {
-				continue
-			}
-			s.free = append(s.free, bearing{i, r})
-			if !s.lookAt(s.p.tries[r].reach, s.p.ruleAsks[r], i, undated) {
-				countable = false
+			if s.here(s.p.space.Rules[r], i) && bit(s.of(s.p.rules[r].free), s.row+i) {
+				s.rule(bearing{i, r}, s.p.ruleAsks[r])
 			}
 		}
+	}
+	s.rules = len(s.tables)
+	for i := range s.n {
 		for k := range s.x.formulas {
 			f := &s.x.formulas[k]
-			if r := f.say.Rule; i == 1 && !r.Limb || r.Limb && s.cases[i].Alone || bit(s.of(s.p.rules[r.Index].out), s.row+i) {
+			if r := f.say.Rule; !s.here(r, i) || bit(s.of(s.p.rules[r.Index].out), s.row+i) {
 				continue
 			}
 			asks := s.lacksAny(f.asks, i)
-			if !asks && !math.IsNaN(s.cases[i].Of(f.say.Advice.Term)) {
-				continue
+			if asks || math.IsNaN(s.cases[i].Of(f.say.Advice.Term)) {
+				s.asked = s.asked || asks
+				s.term(f.in, i)
+				s.tables = append(s.tables, &table{bearing: bearing{i, f.say.Rule.Index}, formula: f})
 			}
-			s.unsure, s.asked = true, s.asked || asks
-			countable = s.addTerm(f.in, i, undated) && countable
 		}
 	}
-	if len(s.free) == 0 && !s.unsure {
-		return ended{}, false
-	}
-	if countable {
-		if e := s.every(-1); e.verdict.Status != "" || e.several {
-			return e, true
-		}
-	}
-	return s.leave(b), true
+}
+
+// here reports whether a rule is looked at on a row: one that reads no limb is the same on both.
+func (s *slowRow) here(r *cell.Rule, row int) bool {
+	return (row == 0 || r.Limb) && !(r.Limb && s.cases[row].Alone)
 }
 
 func (s *slowRow) lacksAny(axes []int, row int) bool {
@@ -111,222 +153,225 @@ func (s *slowRow) lacksAny(axes []int, row int) bool {
 	return false
 }
 
-// lookAt adds what is missing of what a condition looks at; false where its values can't be counted up.
-func (s *slowRow) lookAt(r *reach, asks []int, row int, undated bool) bool {
-	asked := s.lacksAny(asks, row)
-	ok := true
+// rule adds a rule or caution, and what is missing of what it looks at.
+func (s *slowRow) rule(at bearing, asks []int) {
+	r := s.p.tries[at.rule].reach
+	asked := s.lacksAny(asks, at.row)
 	for _, a := range r.measures {
-		ok = s.add(a, row, false, undated) && ok
+		s.look(a, at.row, false)
 	}
 	for _, f := range r.formulas {
-		if asked || math.IsNaN(s.cases[row].Of(s.p.space.Axes[f].Term)) {
-			ok = s.addTerm(s.p.terms[f-s.p.space.Measures], row, undated) && ok
+		if asked || math.IsNaN(s.cases[at.row].Of(s.p.space.Axes[f].Term)) {
+			s.term(s.p.terms[f-s.p.space.Measures], at.row)
 		}
 	}
 	for _, u := range r.unclear {
-		for _, in := range s.p.space.Unclear[u].Inputs {
-			ok = s.add(in, row, true, undated) && ok
+		for _, a := range s.p.space.Unclear[u].Inputs {
+			s.look(a, at.row, true)
 		}
 	}
-	return ok
+	s.tables = append(s.tables, &table{bearing: at})
 }
 
-// addTerm adds what is missing of what a term looks at; false where its values can't be counted up.
-func (s *slowRow) addTerm(in *termInputs, row int, undated bool) bool {
-	ok := true
+// term adds what is missing of what a term looks at.
+func (s *slowRow) term(in *termInputs, row int) {
 	for _, a := range in.read {
-		ok = s.add(a, row, true, undated) && ok
+		s.look(a, row, true)
 	}
 	for _, a := range in.asked {
-		ok = s.add(a, row, false, undated) && ok
+		s.look(a, row, false)
 	}
-	return ok
 }
 
-// add adds a measure if it is missing; false where its values can't be counted up: each of them matters and there are
-// too many, or it is a date and the day of the assessment is not known.
-func (s *slowRow) add(axis, row int, fine, undated bool) bool {
-	if !math.IsNaN(s.rows[row].Value[axis]) {
-		return true
+// look adds a measure if it is missing. Where its values can't be counted up the row is lost: each of them matters and
+// there are too many, or it is a date and the day of the assessment is not recorded either.
+func (s *slowRow) look(axis, row int, fine bool) {
+	if s.rows[row].Recorded[axis] { // or it is a date that can't be worked with, and stays one
+		return
 	}
 	a := s.p.space.Axes[axis]
-	if a.Measure.Kind == vocab.Date && (undated || s.rows[row].Recorded[axis]) {
-		return false
-	}
-	values := s.p.values[axis]
-	if fine {
-		lo, hi := a.Range()
-		if a.Step() != 1 || hi-lo > 64 {
-			return false
-		}
-		values = nil
-		for x := lo; x <= hi; x++ {
-			values = append(values, x)
-		}
+	lo, hi := a.Range()
+	if a.Measure.Kind == vocab.Date && s.undated || fine && (a.Step() != 1 || hi-lo > 64) {
+		s.lost = true
+		return
 	}
 	key := s.p.keyOf(axis, row)
+	at := -1
 	for i := range s.vars {
-		if v := &s.vars[i]; v.key == key {
-			v.axis[row] = axis
-			if fine {
-				v.values = values
-			}
-			return true
+		if s.vars[i].key == key {
+			at = i
 		}
 	}
-	v := slowVariable{key: key, axis: [2]int{-1, -1}, values: values}
+	if at < 0 {
+		at = len(s.vars)
+		s.vars = append(s.vars, slowVar{key: key, axis: [2]int{-1, -1}, values: s.p.values[axis]})
+	}
+	v := &s.vars[at]
 	v.axis[row] = axis
-	s.vars = append(s.vars, v)
+	if fine && !v.fine {
+		v.fine, v.values = true, nil
+		for x := lo; x <= hi; x++ {
+			v.values = append(v.values, x)
+		}
+	}
+}
+
+// complete fills the tables in and joins values that make no difference; false where not all completions can be tried.
+func (s *slowRow) complete() bool {
+	if s.lost {
+		return false
+	}
+	for _, t := range s.tables {
+		if !s.fill(t) {
+			return false
+		}
+	}
+	total := 1
+	for i := range s.vars {
+		s.join(i)
+		s.vars[i].every = total
+		if total *= len(s.vars[i].pick); total > maxCompletions {
+			return false
+		}
+	}
+	s.search.total = total
 	return true
 }
 
-// every goes through all completions. It gives nothing where there are too many, or where something can't be worked out
-// in one of them.
-func (s *slowRow) every(node int) ended {
-	total := 1
-	for _, v := range s.vars {
-		if total *= len(v.values); total > maxCompletions || total == 0 {
-			return ended{several: node >= 0}
-		}
-	}
-	plan := s.x.plan
-	var full [2]cell.Row
-	for i := range s.n {
-		full[i] = s.rows[i].Clone()
-		for axis := range full[i].Recorded { // completed, everything is recorded
-			full[i].Recorded[axis] = true
-		}
-	}
-	at := make([]int, len(s.vars))
-	var first reason.Verdict
-	for k := range total {
-		for d, v := range s.vars {
-			for i := range s.n {
-				if axis := v.axis[i]; axis >= 0 {
-					full[i].Value[axis] = v.values[at[d]]
-				}
+// fill works a table out; false where there are too many completions, or one can't be worked out.
+func (s *slowRow) fill(t *table) bool {
+	n := 1
+	for i := range s.vars {
+		if part, first := s.parts(t, i); len(first) > 1 {
+			t.looks = append(t.looks, looked{i, part, first})
+			if n *= len(first); n > maxTable {
+				return false
 			}
 		}
-		for i := range s.n {
-			s.p.space.WorkOn(s.cases[i], full[i], plan)
+	}
+	plan := s.p.plans[t.rule]
+	if t.formula != nil {
+		plan = t.formula.plan
+	}
+	row, c := s.full[t.row], s.cases[t.row]
+	at := make([]int, len(t.looks))
+	for range n {
+		for i := range s.vars { // those that it doesn't look at too: any value of theirs will do
+			if axis := s.vars[i].axis[t.row]; axis >= 0 {
+				row.Value[axis] = s.vars[i].values[0]
+			}
 		}
-		v, ok := s.verdictOn(node)
-		if !ok {
-			return ended{several: node >= 0}
+		for d, l := range t.looks {
+			row.Value[s.vars[l.v].axis[t.row]] = s.vars[l.v].values[l.first[at[d]]]
 		}
-		if k == 0 {
-			first = v
-		} else if !v.Same(first) {
-			return ended{several: true}
+		s.p.space.WorkOn(c, row, plan)
+		if !s.note(t, c) {
+			return false
 		}
 		for d := len(at) - 1; d >= 0; d-- {
-			if at[d]++; at[d] < len(s.vars[d].values) {
+			if at[d]++; at[d] < len(t.looks[d].first) {
 				break
 			}
 			at[d] = 0
 		}
 	}
-	return ended{verdict: first}
+	return true
 }
 
-// verdictOn gives the verdict of one completion; false where something that bears on it can't be worked out.
-func (s *slowRow) verdictOn(node int) (reason.Verdict, bool) {
-	if node >= 0 {
-		switch s.cases[0].Truth[node] {
-		case cell.Yes:
-			return reason.Verdict{Status: reason.Fired}, true
-		case cell.No:
-			return reason.Verdict{Status: reason.DidNotFire}, true
-		}
-		return reason.Verdict{}, false
+// note takes an entry of a table from a completed row; false where it can't be worked out.
+func (s *slowRow) note(t *table, c *cell.Case) bool {
+	if t.formula != nil {
+		x := c.Of(t.formula.say.Advice.Term)
+		t.number = append(t.number, x)
+		return !math.IsNaN(x)
 	}
-	for _, f := range s.free {
-		if s.cases[f.row].Truth[s.p.space.Rules[f.rule].Own] == cell.Unknown {
-			return reason.Verdict{}, false
-		}
-	}
-	if s.unsure {
-		for i := range s.n {
-			for _, f := range s.x.formulas {
-				if r := f.say.Rule; r.Limb && s.cases[i].Alone || bit(s.of(s.p.rules[r.Index].out), s.row+i) {
-					continue
-				}
-				if math.IsNaN(s.cases[i].Of(f.say.Advice.Term)) {
-					return reason.Verdict{}, false
-				}
-			}
-		}
-	}
-	return s.p.space.Decide(s.x.index, s.cases[:s.n]...), true
+	own := c.Truth[s.p.ownNode(t.rule)]
+	t.holds = append(t.holds, own == cell.Yes)
+	return own != cell.Unknown
 }
 
-// leave leaves the rules that completing may change free to hold or not.
-func (s *slowRow) leave(b *Block) ended {
-	switch {
-	case s.unsure || len(s.free) > maxFree: // a number that is not known can be any
-		return ended{several: true}
-	case s.x.computed < 0 || !bit(s.of(s.x.computed), s.row):
-		t := s.x.trial
-		if s.n == 2 {
-			t = s.x.trialPair
+// parts divides the values of a variable by what a table tells apart.
+func (s *slowRow) parts(t *table, i int) (part, first []int) {
+	v := &s.vars[i]
+	axis := v.axis[t.row]
+	part = make([]int, len(v.values))
+	if axis < 0 {
+		return part, []int{0}
+	}
+	whole, asked := s.p.tells(t, axis)
+	a := s.p.space.Axes[axis]
+	for k := range v.values {
+		part[k] = -1
+		for p, f := range first {
+			if !whole && s.p.alike(asked, a.Cell(v.values[f]), a.Cell(v.values[k])) {
+				part[k] = p
+				break
+			}
 		}
-		s.loosen(s.x, t, b, s.row)
-		return s.leaveFree(s.x, t)
-	}
-	for i := range s.n { // every may have left a completion there
-		s.p.space.Work(s.cases[i], s.rows[i])
-	}
-	var first reason.Verdict
-	for bits := range 1 << len(s.free) {
-		v := s.decided(bits)
-		if bits == 0 {
-			first = v
-		} else if !v.Same(first) {
-			return ended{several: true}
+		if part[k] < 0 {
+			part[k] = len(first)
+			first = append(first, k)
 		}
 	}
-	return ended{verdict: first}
+	return part, first
 }
 
-// decided gives the verdict where of the free rules those hold whose bits are set.
-func (s *slowRow) decided(bits int) reason.Verdict {
-	var force [2]map[int]bool
-	for i := range s.n {
-		force[i] = map[int]bool{}
-		for _, r := range s.x.bears {
-			rule := s.p.space.Rules[r]
-			if i == 1 && !rule.Limb {
-				force[1][r] = force[0][r]
-				continue
+// tells says how a table looks at a measure's axis: at every value, or only by some questions.
+func (p *Program) tells(t *table, axis int) (whole bool, asked []int) {
+	has := func(list []int) bool {
+		for _, a := range list {
+			if a == axis {
+				return true
 			}
-			own := bit(s.of(s.p.rules[r].holds), s.row+i) && !(rule.Limb && s.cases[i].Alone)
-			for k, f := range s.free {
-				if f.row == i && f.rule == r {
-					own = bits>>k&1 == 1
-				}
-			}
-			for _, o := range rule.Overriders {
-				own = own && !force[i][o]
-			}
-			force[i][r] = own
+		}
+		return false
+	}
+	term := func(in *termInputs) {
+		whole = whole || has(in.read)
+		for _, n := range in.nodes {
+			asked = append(asked, p.questionsOf(n, axis)...)
 		}
 	}
-	var said []reason.Said
-	for _, say := range s.x.topic.Says {
-		for i := range s.n {
-			if !force[i][say.Rule.Index] || i == 1 && (say.Advice.Fixed || say.Advice.Term == nil || !say.Rule.Limb) && force[0][say.Rule.Index] {
-				continue
-			}
-			at := say.Advice.At
-			if say.Advice.Term != nil && !say.Advice.Fixed {
-				x := s.cases[i].Of(say.Advice.Term)
-				if math.IsNaN(x) {
-					continue
-				}
-				at = reason.InUnit(x, s.x.topic.Choice)
-			}
-			said = append(said, reason.Said{Rule: say.Rule.Index, Advice: say.Place, Value: at})
+	if t.formula != nil {
+		term(t.formula.in)
+		return whole, asked
+	}
+	r := p.tries[t.rule].reach
+	asked = p.questionsOf(p.ownNode(t.rule), axis)
+	for _, f := range r.formulas {
+		term(p.terms[f-p.space.Measures])
+	}
+	for _, u := range r.unclear {
+		whole = whole || has(p.space.Unclear[u].Inputs)
+	}
+	return whole, asked
+}
+
+// questionsOf lists what a node asks of a measure's axis.
+func (p *Program) questionsOf(node, axis int) []int {
+	r := reachOf(p.space, node)
+	for k, a := range r.measures {
+		if a == axis {
+			return r.asked[k]
 		}
 	}
-	return s.p.space.Engine.Decide(s.x.topic.Choice, said)
+	return nil
+}
+
+// alike reports whether some questions are answered alike in two cells.
+func (p *Program) alike(asked []int, a, b int) bool {
+	for _, q := range asked {
+		if yes := p.space.Questions[q].Yes; yes[a] != yes[b] {
+			return false
+		}
+	}
+	return true
+}
+
+// ownNode is the node of a rule's own condition, or of a caution, by its place among the trials.
+func (p *Program) ownNode(i int) int {
+	if i < len(p.rules) {
+		return p.space.Rules[i].Own
+	}
+	return p.space.Cautions[i-len(p.rules)].Node
 }

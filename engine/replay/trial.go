@@ -1,5 +1,7 @@
 package replay
 
+import "crus/engine/cell"
+
 // A trial goes through all completions of one row, or of the two rows of a case, for one result: 64 completions to a
 // word. Of the rules that bear on the result, only those that something missing can change are worked out again.
 
@@ -44,29 +46,25 @@ func (p *Program) makeTrials() {
 	for i := range p.space.Cautions {
 		p.tries = append(p.tries, p.makeOwn(p.space.Cautions[i].Node))
 	}
+	for i := range p.tries {
+		p.plans = append(p.plans, s.Plan(p.ownNode(i)))
+	}
 	for _, x := range p.subjects {
 		if x.topic == nil {
-			x.plan = s.Plan(x.caution.Node)
 			continue
 		}
 		x.trial = p.makeTrial(x, 1)
 		if x.once {
 			x.trialPair = p.makeTrial(x, 2)
 		}
-		var nodes []int
-		for _, r := range x.bears {
-			nodes = append(nodes, s.Rules[r].Own, s.Rules[r].Force)
-		}
-		whole := true // the plan can be told
 		for _, say := range x.topic.Says {
 			if t := say.Advice.Term; t != nil && !say.Advice.Fixed {
-				in := termReach(s, t)
-				nodes, whole = append(nodes, in.nodes...), whole && !in.unclear
-				x.formulas = append(x.formulas, formula{say, in, asks(s, say.Advice.Formula)})
+				f := formula{say: say, in: termReach(s, t), asks: asks(s, say.Advice.Formula)}
+				if !f.in.unclear {
+					f.plan = s.Plan(append([]int{cell.True}, f.in.nodes...)...)
+				}
+				x.formulas = append(x.formulas, f)
 			}
-		}
-		if whole {
-			x.plan = s.Plan(nodes...)
 		}
 	}
 }
@@ -159,6 +157,7 @@ type freed struct {
 type search struct {
 	vars   []variable
 	free   []freed
+	fixed  []bool // of each input of the trial: whether the rule holds
 	total  int
 	own    planes // of the circuits of conditions
 	result planes // of the circuit of the choice
@@ -280,13 +279,13 @@ func (s *search) number() bool {
 	return true
 }
 
-// digit writes, for completions from a multiple of 64 on, a bit of the cell that a variable has in each.
-func (v *variable) digit(cells []int, bit, from int, to []uint64) {
+// digit writes a bit of the cell that a variable has in each of some completions from a multiple of 64 on.
+func (v *variable) digit(cells []int, bit, from, count int, to []uint64) {
 	clear(to)
 	at := from / v.every % len(v.pick)
 	left := v.every - from%v.every // how long the digit stays
-	for i := 0; i < 64*len(to); {
-		n := min(left, 64*len(to)-i)
+	for i := 0; i < count; {
+		n := min(left, count-i)
 		if cells[v.pick[at]]>>bit&1 == 1 {
 			set(to, i, n)
 		}

@@ -22,28 +22,28 @@ func (w *worker) try(x *subject, b *Block, row int) ended {
 	if !s.number() {
 		return w.leaveFree(x, t)
 	}
-	return w.through(x, t, row, false)
+	return w.through(x, t, func(i, from int, to []uint64) {
+		f := s.free[i]
+		copy(to, w.own(f.own, row, f.row, from, len(to)))
+	})
 }
 
-// loosen finds the rules that completing may change, and writes what is fixed of the others.
+// loosen finds the rules that completing may change, and what is fixed of the others.
 func (w *worker) loosen(x *subject, t *trial, b *Block, row int) {
 	s, p := w.search, w.p
-	s.free = s.free[:0]
+	s.free, s.fixed = s.free[:0], s.fixed[:0]
 	alone := bit(b.Alone, row)
 	for i, in := range t.inputs {
 		rule := &p.rules[in.rule]
-		var fixed uint64
+		fixed := false
 		switch {
 		case alone && p.space.Rules[in.rule].Limb:
 		case bit(w.of(rule.free), row+in.row):
 			s.free = append(s.free, freed{i, in.row, p.tries[in.rule]})
 		case bit(w.of(rule.holds), row+in.row):
-			fixed = ^uint64(0)
+			fixed = true
 		}
-		to := s.result.at(int32(i))
-		for j := range to {
-			to[j] = fixed
-		}
+		s.fixed = append(s.fixed, fixed)
 	}
 }
 
@@ -70,7 +70,7 @@ func (w *worker) own(own *ownTrial, first, row, from, n int) []uint64 {
 		}
 		cells := w.p.cells[in.axis]
 		if v := s.at(in.axis, row); v != nil {
-			v.digit(cells, in.bit, from, to)
+			v.digit(cells, in.bit, from, min(s.total-from, 64*n), to)
 			continue
 		}
 		fixed := -uint64(cells[0] >> in.bit & 1) // all its values are alike here
@@ -97,24 +97,30 @@ func (w *worker) leaveFree(x *subject, t *trial) ended {
 	}
 	s.vars = s.vars[:0]
 	s.total = 1 << len(s.free)
-	return w.through(x, t, 0, true)
+	return w.through(x, t, func(i, from int, to []uint64) {
+		for j := range to {
+			to[j] = counting(i, from/64+j)
+		}
+	})
 }
 
-// through goes through all completions, or all ways in which the free rules can come out.
-func (w *worker) through(x *subject, t *trial, row int, free bool) ended {
+// through goes through all completions, or all ways in which the free rules can come out: own writes whether a free rule
+// holds in those from a multiple of 64 on.
+func (w *worker) through(x *subject, t *trial, own func(i, from int, to []uint64)) ended {
 	s := w.search
 	var first reason.Verdict
+	for i, holds := range s.fixed {
+		to := s.result.at(int32(i))[:min(trialWords, (s.total+63)/64)]
+		for j := range to {
+			if to[j] = 0; holds {
+				to[j] = ^uint64(0)
+			}
+		}
+	}
 	for from := 0; from < s.total; from += 64 * trialWords {
 		n := min(trialWords, (s.total-from+63)/64)
 		for i, f := range s.free {
-			to := s.result.at(int32(f.input))[:n]
-			if !free {
-				copy(to, w.own(f.own, row, f.row, from, n))
-				continue
-			}
-			for j := range to {
-				to[j] = counting(i, from/64+j)
-			}
+			own(i, from, s.result.at(int32(f.input))[:n])
 		}
 		t.c.run(s.result, n, nil)
 		last := ^uint64(0) // of the rows of the last word that stand for a completion

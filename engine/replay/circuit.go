@@ -244,37 +244,42 @@ func (c *circuit) run(p planes, n int, pairs []uint64) {
 		g := &c.gates[i]
 		to := p.all[int(g.to)*w:][:n]
 		a := p.all[int(g.a)*w:][:n]
+		b := p.all[int(g.b)*w:][:n]
 		switch g.op {
 		case opAnd:
-			b := p.all[int(g.b)*w:][:n]
 			for j := range to {
 				to[j] = a[j] & b[j]
 			}
 		case opAndNot:
-			b := p.all[int(g.b)*w:][:n]
 			for j := range to {
 				to[j] = a[j] &^ b[j]
 			}
 		case opOr:
-			b := p.all[int(g.b)*w:][:n]
 			for j := range to {
 				to[j] = a[j] | b[j]
 			}
 		case opXor:
-			b := p.all[int(g.b)*w:][:n]
 			for j := range to {
 				to[j] = a[j] ^ b[j]
 			}
-		case opNot:
-			for j := range to {
-				to[j] = ^a[j]
-			}
-		case opPool:
-			for j := range to {
-				to[j] = a[j] | a[j]>>1&pairs[j]
-			}
-		case opNone:
-			clear(to)
+		default:
+			g.one(to, a, pairs)
 		}
+	}
+}
+
+// one works out a gate with one input, or none.
+func (g *gate) one(to, a, pairs []uint64) {
+	switch g.op {
+	case opNot:
+		for j := range to {
+			to[j] = ^a[j]
+		}
+	case opPool:
+		for j := range to {
+			to[j] = a[j] | a[j]>>1&pairs[j]
+		}
+	case opNone:
+		clear(to)
 	}
 }

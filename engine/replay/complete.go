@@ -27,7 +27,7 @@ func (w *worker) complete(b *Block, n int) {
 	if any != 0 {
 		for i := range w.p.rounds {
 			w.fill(&w.p.rounds[i], b, n)
-			w.p.later.run(w.later, n, b.Pair)
+			w.p.later.wide(w.later, b.Pair)
 			for k, x := range w.p.subjects {
 				if x.open >= 0 {
 					w.compare(x, w.open[k], i == 0, n)
@@ -55,7 +55,7 @@ func (w *worker) complete(b *Block, n int) {
 
 // compare notes where a completion gives another verdict than the first one.
 func (w *worker) compare(x *subject, o *openRows, first bool, n int) {
-	results := x.later.planes()
+	results := x.differ
 	if first {
 		for i, r := range results {
 			copy(o.first[i][:n], w.later.at(w.p.later.out[r]))
@@ -84,28 +84,28 @@ func (w *worker) compare(x *subject, o *openRows, first bool, n int) {
 		}
 		return
 	}
+	w.other = w.other[:0]
+	for _, r := range results {
+		w.other = append(w.other, w.later.at(w.p.later.out[r])[:n])
+	}
 	for j := range n {
 		left := o.soft[j] &^ o.multi[j]
 		if left == 0 {
 			continue
 		}
 		var other uint64
-		for i, r := range results {
-			other |= o.first[i][j] ^ w.later.at(w.p.later.out[r])[j]
+		for i, plane := range w.other {
+			other |= o.first[i][j] ^ plane[j]
 		}
 		other &= left
 		if o.id == nil {
 			o.multi[j] |= other
 			continue
 		}
-		c := w.result.Choices[x.index]
+		c := w.result.Choices[x.index].verdicts
 		for m := other; m != 0; m &= m - 1 {
 			at := bits.TrailingZeros64(m)
-			var pattern uint64
-			for i, r := range results {
-				pattern |= (w.later.at(w.p.later.out[r])[j] >> at & 1) << i
-			}
-			if !c.verdicts.alike(c.verdicts.of(pattern), o.id[64*j+at]) {
+			if !c.alike(c.of(patternAt(w.other, j, at)), o.id[64*j+at]) {
 				o.multi[j] |= 1 << at
 			}
 		}

@@ -1,11 +1,13 @@
 package replay
 
 import (
+	"math"
 	"math/bits"
 
 	"crus/engine/cell"
 	"crus/engine/reason"
 	"crus/engine/ruleset"
+	"crus/engine/vocab"
 )
 
 // group is what rules say of a number in one and the same way, with a constant: said once or twice it comes to the same.
@@ -42,38 +44,97 @@ func groupsOf(t *cell.Topic) (out []group) {
 	return out
 }
 
-// standing gives where a number stands however the undecided rules come out: each limit that could come in has one that is
-// surely there and at least as tight, and each aim lies between aims that surely count, or is outweighed. It is not
-// everywhere that this is so. fired are the planes of the groups that are surely said, possible those that could be.
-func (b *builder) standing(groups []group, fired, possible []ref) ref {
-	covered := func(g group, by func(h group) bool) ref {
-		out := never
-		for j, h := range groups {
-			if h.key.verb == g.key.verb && by(h) {
-				out = b.or(out, fired[j])
-			}
-		}
-		return out
-	}
+// standing gives where a number stands however the undecided rules come out: each thing that could be said besides is idle.
+// It is not everywhere that this is so, but nearly. fired are the planes of the groups that are surely said, possible those
+// that could be.
+func (b *builder) standing(c *vocab.Choice, groups []group, fired, possible []ref) ref {
+	s := &said{b, c, groups, fired, possible}
 	moves := never
 	for i, g := range groups {
-		above := func(h group) bool { return h.key.strong == g.key.strong && h.key.at >= g.key.at }
-		below := func(h group) bool { return h.key.strong == g.key.strong && h.key.at <= g.key.at }
-		var idle ref
+		idle := fired[i]
 		switch g.key.verb {
 		case ruleset.AtLeast:
-			idle = covered(g, above)
+			idle = b.or(idle, s.idleLimit(g, 1))
 		case ruleset.AtMost:
-			idle = covered(g, below)
+			idle = b.or(idle, s.idleLimit(g, -1))
 		default:
-			idle = b.and(covered(g, above), covered(g, below))
+			low := b.or(s.some(fired, ruleset.Aim, g.key.strong, -1, g.key.at), s.ended(g, 1))
+			high := b.or(s.some(fired, ruleset.Aim, g.key.strong, 1, g.key.at), s.ended(g, -1))
+			idle = b.or(idle, b.and(low, high))
 			if !g.key.strong {
-				idle = b.or(idle, covered(g, func(h group) bool { return h.key.strong }))
+				idle = b.or(idle, s.some(fired, ruleset.Aim, true, 0, 0))
 			}
 		}
-		moves = b.or(moves, b.and(possible[i], b.or(fired[i], idle).not()))
+		moves = b.or(moves, b.and(possible[i], idle.not()))
 	}
 	return moves.not()
+}
+
+// said are the things that rules surely say, or could say, of a number.
+type said struct {
+	*builder
+	choice          *vocab.Choice
+	groups          []group
+	fired, possible []ref
+}
+
+// some gives where any group of a kind is said: up is 1 for those at a number or above, -1 for those at it or below, 0 for
+// all.
+func (s *said) some(planes []ref, verb ruleset.Verb, strong bool, up float64, at float64) ref {
+	out := never
+	for i, g := range s.groups {
+		if g.key.verb == verb && g.key.strong == strong && (g.key.at-at)*up >= 0 {
+			out = s.or(out, planes[i])
+		}
+	}
+	return out
+}
+
+// beyond is some without those at the number itself.
+func (s *said) beyond(planes []ref, verb ruleset.Verb, strong bool, up float64, at float64) ref {
+	out := never
+	for i, g := range s.groups {
+		if g.key.verb == verb && g.key.strong == strong && (g.key.at-at)*up > 0 {
+			out = s.or(out, planes[i])
+		}
+	}
+	return out
+}
+
+// idleLimit gives where a limit changes nothing: one that is at least as tight is there, or the aims that decide lie on
+// its good side, it is itself one of the choice's round numbers, and no limit could contradict it. up is 1 of at_least, -1
+// of at_most.
+func (s *said) idleLimit(g group, up float64) ref {
+	tight := s.some(s.fired, g.key.verb, false, up, g.key.at)
+	other, end := ruleset.AtMost, s.choice.Between.Hi
+	if up < 0 {
+		other, end = ruleset.AtLeast, s.choice.Between.Lo
+	}
+	if (end-g.key.at)*up < 0 || math.Mod(g.key.at, s.choice.Rounding) != 0 {
+		return tight
+	}
+	good := func(strong bool) ref {
+		return s.and(s.some(s.fired, ruleset.Aim, strong, 0, 0), s.beyond(s.fired, ruleset.Aim, strong, -up, g.key.at).not())
+	}
+	clash := s.beyond(s.possible, other, false, -up, g.key.at)
+	aims := s.choose(s.some(s.fired, ruleset.Aim, true, 0, 0), good(true), good(false))
+	return s.or(tight, s.and(aims, clash.not()))
+}
+
+// ended gives where an aim is moved to an end of the interval to which another one is moved already: up is 1 for the lower
+// end.
+func (s *said) ended(g group, up float64) ref {
+	verb := ruleset.AtLeast
+	if up < 0 {
+		verb = ruleset.AtMost
+	}
+	out := never
+	for i, limit := range s.groups {
+		if limit.key.verb == verb && (limit.key.at-g.key.at)*up >= 0 {
+			out = s.or(out, s.and(s.fired[i], s.some(s.fired, ruleset.Aim, g.key.strong, -up, limit.key.at)))
+		}
+	}
+	return out
 }
 
 // effective gives where what a group says counts: a limit where no tighter one is said, an aim where it is the lowest or

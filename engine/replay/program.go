@@ -64,6 +64,7 @@ type subject struct {
 	computed int // a number that is worked out from measures may count
 
 	later     subjectResults // results of the circuit of completed rows
+	differ    []int          // those in which two verdicts differ where they advise differently
 	trial     *trial
 	trialPair *trial    // of a case with two rows, where it is decided once
 	formulas  []formula // of a choice with a number
@@ -255,7 +256,7 @@ func (m *maker) topic(x *subject) {
 	}
 	var stands ref
 	if x.topic.Numeric() {
-		stands = m.standing(x.groups, m.grouped(x.groups, fired), m.grouped(x.groups, possible))
+		stands = m.standing(x.topic.Choice, x.groups, m.grouped(x.groups, fired), m.grouped(x.groups, possible))
 	} else {
 		stands = m.stands(x.topic, m.options(x.topic, fired), fired, possible)
 	}
@@ -318,6 +319,7 @@ func (p *Program) makeLater() {
 		}
 		if x.topic == nil {
 			x.later = subjectResults{yes: out.add(l.of(x.caution.Node))}
+			x.differ = x.later.planes()
 			continue
 		}
 		var fired []ref
@@ -325,6 +327,7 @@ func (p *Program) makeLater() {
 			fired = append(fired, seen(b, g, x, say.Rule.Limb, l.of(say.Rule.Force)))
 		}
 		x.later = out.topic(b, x, fired)
+		x.differ = x.later.planes()
 	}
 	g.undated = g.alone
 	p.filled = g.slots()

@@ -73,8 +73,12 @@ func (p *Program) makeValues() {
 	}
 }
 
-// tried is how many completions are tried on all rows at once, before what is still open is tried row by row.
-const tried = 6
+// At least and at most so many completions are tried on all rows at once, before what is still open is tried row by row.
+// With as many as a measure has values, nothing is left of the rows on which it alone is missing.
+const (
+	leastTried = 4
+	mostTried  = 16
+)
 
 // round is one completion of whatever is missing: the cell of each measure's axis that is put in on the rows of a left
 // limb, and on those of a right one. Between the two, limb.x and other.x change places, so that both rows of a case are
@@ -86,6 +90,10 @@ type round struct{ left, right []int }
 func (p *Program) makeRounds() {
 	r := rand.New(rand.NewPCG(1, 1))
 	s := p.space
+	tried := leastTried
+	for _, values := range p.values {
+		tried = min(max(tried, len(values)), mostTried)
+	}
 	turns := func(values int) []int {
 		var out []int
 		for len(out) < tried {

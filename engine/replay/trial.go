@@ -30,6 +30,7 @@ type trial struct {
 	c      *circuit
 	inputs []bearing
 	out    subjectResults
+	differ []int // of these, those in which two verdicts differ where they advise differently
 }
 
 // bearing is a rule that bears on a choice, as the first or the second row of a case has it.
@@ -132,6 +133,7 @@ func (p *Program) makeTrial(x *subject, rows int) *trial {
 	}
 	var out results
 	t.out = out.topic(b, x, fired)
+	t.differ = t.out.planes()
 	t.c = b.finish(out.list)
 	return t
 }

@@ -19,6 +19,9 @@ func (w *worker) try(x *subject, b *Block, row int) ended {
 	for _, f := range s.free {
 		w.look(f.own, row, f.row)
 	}
+	if v := w.known(x, row); v.Status != "" {
+		return ended{verdict: v}
+	}
 	if !s.number() {
 		return w.leaveFree(x, t)
 	}
@@ -26,6 +29,29 @@ func (w *worker) try(x *subject, b *Block, row int) ended {
 		f := s.free[i]
 		copy(to, w.own(f.own, row, f.row, from, len(to)))
 	})
+}
+
+// known gives the verdict of all completions where those that were tried on all rows are all that there are.
+func (w *worker) known(x *subject, row int) reason.Verdict {
+	switch vars := w.search.vars; {
+	case len(vars) > 1 || len(vars) == 1 && vars[0].values > len(w.p.rounds):
+		return reason.Verdict{}
+	}
+	first := w.open[x.index].first
+	word, at := row/64, row%64
+	switch {
+	case x.topic == nil && first[0][word]>>at&1 == 1:
+		return reason.Verdict{Status: reason.Fired}
+	case x.topic == nil:
+		return reason.Verdict{Status: reason.DidNotFire}
+	case x.topic.Numeric():
+		return w.result.Choices[x.index].verdicts.verdicts[w.open[x.index].id[row]]
+	}
+	mask := patternAt(first[:len(x.topic.Options)], word, at)
+	if mask == 0 && first[len(x.topic.Options)][word]>>at&1 == 0 { // no rule spoke
+		return x.topic.Silent
+	}
+	return optionsVerdict(x.topic, mask, true)
 }
 
 // loosen finds the rules that completing may change, and what is fixed of the others.
@@ -136,7 +162,7 @@ func (w *worker) through(x *subject, t *trial, own func(i, from int, to []uint64
 		if from == 0 {
 			first = w.firstOf(x, t)
 		}
-		for i, r := range t.out.planes() {
+		for i, r := range t.differ {
 			want := uint64(0)
 			if i < len(t.out.level) {
 				want = -(first.Mask >> i & 1)
@@ -169,10 +195,11 @@ func (w *worker) firstOf(x *subject, t *trial) reason.Verdict {
 // numbersDiffer reports whether completions give different numbers; first is that of the very first.
 func (w *worker) numbersDiffer(x *subject, t *trial, from, n int, last uint64, first *reason.Verdict) bool {
 	c := w.result.Choices[x.index].verdicts
-	var planes [][]uint64
+	planes := w.fired[:0]
 	for _, r := range t.out.fired {
 		planes = append(planes, w.search.result.at(t.c.out[r])[:n])
 	}
+	w.fired = planes
 	if from == 0 {
 		*first = c.verdicts[c.of(patternAt(planes, 0, 0))]
 	}
@@ -209,6 +236,9 @@ func (w *worker) tryCaution(x *subject, row int) ended {
 	s := w.search
 	s.vars = s.vars[:0]
 	w.look(own, row, 0)
+	if v := w.known(x, row); v.Status != "" {
+		return ended{verdict: v}
+	}
 	if !s.number() {
 		return ended{several: true}
 	}

@@ -20,6 +20,8 @@ type worker struct {
 	rows    [2]cell.Row
 	given   packed
 	pattern [64]uint64
+	other   [][]uint64 // planes of another completion
+	fired   [][]uint64 // planes of what rules say
 }
 
 // openRows are the rows of a subject that something missing bears on.
@@ -41,7 +43,7 @@ func (p *Program) newWorker() *worker {
 	}
 	for _, x := range p.subjects {
 		o := &openRows{soft: make([]uint64, words), hard: make([]uint64, words), multi: make([]uint64, words)}
-		for range len(x.later.planes()) {
+		for range x.differ {
 			o.first = append(o.first, make([]uint64, words))
 		}
 		if x.topic != nil && x.topic.Numeric() {
@@ -76,7 +78,7 @@ func (w *worker) work(b *Block) *Result {
 	r.Block, r.Words = b, (b.Rows+63)/64
 	n := r.Words
 	w.pack(b, n)
-	w.p.base.run(w.base, n, b.Pair)
+	w.p.base.wide(w.base, b.Pair)
 	applies, not := w.of(w.p.applies[0]), w.of(w.p.applies[1])
 	clear(r.In)
 	clear(r.Doubt)
@@ -200,12 +202,12 @@ func (w *worker) choice(x *subject, b *Block, n int) {
 	clear(c.Provisional)
 	clear(c.Whatever)
 	if x.topic.Numeric() {
-		var fired [][]uint64
+		w.fired = w.fired[:0]
 		for _, f := range x.now.fired {
-			fired = append(fired, w.of(f))
+			w.fired = append(w.fired, w.of(f))
 		}
 		for j := range n {
-			patterns(fired, j, &w.pattern)
+			patterns(w.fired, j, &w.pattern)
 			for i, p := range w.pattern {
 				c.number[64*j+i] = c.verdicts.of(p)
 			}

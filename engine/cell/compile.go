@@ -20,11 +20,17 @@ type compiler struct {
 	terms    map[termKey]*Term
 	formulas map[*Term]int // axes
 	measures map[measureKey]int
+	unclears map[unclearKey]int
 	asked    map[string]int // questions, by what they ask
 	asks     []asking       // what each question asks
 	facts    map[*ruleset.Fact]int
 	vocab    *vocab.Vocabulary
 	failure  error
+}
+
+type unclearKey struct {
+	x  *ruleset.Expr
+	id int64
 }
 
 type measureKey struct {
@@ -200,6 +206,16 @@ func (c *compiler) listed(p place) (int, bool) {
 // unclear makes a node of what cel-go has to answer. What reads one measure with few values is asked of each of them
 // now, and is clear then.
 func (c *compiler) unclear(p place) int {
+	key := unclearKey{p.x, p.e.ID()}
+	n, ok := c.unclears[key]
+	if !ok {
+		n = c.newUnclear(p)
+		c.unclears[key] = n
+	}
+	return n
+}
+
+func (c *compiler) newUnclear(p place) int {
 	piece, err := reason.NewPiece(p.x, p.e)
 	if err != nil {
 		c.failure = err

@@ -13,7 +13,7 @@ import (
 func New(e *reason.Engine) (*Space, error) {
 	rs := e.Ruleset()
 	c := &compiler{Space: &Space{Engine: e, Ruleset: rs, Down: e.Down()}, nodes: newNodes(), vocab: rs.Vocabulary, terms: map[termKey]*Term{}, formulas: map[*Term]int{},
-		measures: map[measureKey]int{}, asked: map[string]int{}, facts: map[*ruleset.Fact]int{}}
+		measures: map[measureKey]int{}, unclears: map[unclearKey]int{}, asked: map[string]int{}, facts: map[*ruleset.Fact]int{}}
 	c.addMeasures()
 	for i, f := range rs.Facts {
 		c.facts[f] = i
@@ -41,6 +41,7 @@ func New(e *reason.Engine) (*Space, error) {
 	for i, x := range rs.Vocabulary.Choices {
 		c.Topics = append(c.Topics, c.topic(i, x))
 	}
+	c.conditions()
 	c.Nodes = c.list
 	c.cut()
 	for _, t := range c.Topics {

@@ -22,6 +22,8 @@ type Space struct {
 	Cautions  []Caution
 	Topics    []*Topic // as Ruleset.Vocabulary.Choices
 	Down      []int    // the rules, each after those that override it
+
+	Conditions []Condition // the ruleset's own, as their authors joined them
 }
 
 // Fact is a finding, whose truth is Node, or a quantity, whose value is Term.

@@ -8,6 +8,7 @@ import (
 
 	"crus/engine/reason"
 	"crus/engine/render"
+	"crus/engine/whatif"
 )
 
 // adviseOptions is what crus advise was asked for.
@@ -84,6 +85,10 @@ func (a *app) adviseAll(e *reason.Engine, path string, o adviseOptions) error {
 	if in.many && o.page != "" {
 		return refusal{"A page shows one assessment, and " + path + " holds several.", "Give them one by one, or leave --html out."}
 	}
+	adviser, err := whatif.New(e)
+	if err != nil {
+		return err
+	}
 	w := &outcomeWriter{app: a, engine: e, options: o, kind: in.kind}
 	conflict, refused := false, false
 	for x, diags := range in.each {
@@ -97,7 +102,7 @@ func (a *app) adviseAll(e *reason.Engine, path string, o adviseOptions) error {
 		if err := w.report(sides(x)); err != nil {
 			return err
 		}
-		outcome := e.Advise(x, o.today.or(x.Date))
+		outcome := adviser.Advise(x, o.today.or(x.Date))
 		conflict = conflict || conflicts(outcome)
 		if err := w.write(outcome); err != nil {
 			return err

@@ -147,11 +147,13 @@ type Cell struct {
 	Is      string `json:"is"` // "≤ 5°", "2 or more", "broken"
 }
 
-// Explored says how far the completions of missing measures were tried.
+// Explored says how far the completions of missing measures were tried. Complete: all are accounted for, though those that
+// come to the same were looked at together.
 type Explored struct {
-	Tried    int    `json:"tried"`
-	Of       string `json:"of"` // how many there are; a number as text, for it can be very large
-	Complete bool   `json:"complete"`
+	Tried    int      `json:"tried"`
+	Of       string   `json:"of"` // how many there are; a number as text, for it can be very large
+	Complete bool     `json:"complete"`
+	Open     []string `json:"open,omitempty"` // the formulas because of which it is not
 }
 
 // The states of a rule.

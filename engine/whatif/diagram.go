@@ -49,10 +49,16 @@ func (q *question) diagram() *diagram {
 	return d
 }
 
-// arrange puts the variables that the roots hang on into an order: as the vocabulary has them, formulas last.
+// arrange puts the variables that the roots hang on into an order: those of one rule after the other, formulas last.
 func (d *diagram) arrange() {
 	s := d.q.s
 	seen, has := make([]bool, len(s.forms.list)), make([]bool, len(s.vars))
+	take := func(v int) {
+		if !has[v] {
+			has[v] = true
+			d.order = append(d.order, v)
+		}
+	}
 	var visit func(f form)
 	visit = func(f form) {
 		if seen[f] {
@@ -61,13 +67,13 @@ func (d *diagram) arrange() {
 		seen[f] = true
 		switch m := &s.forms.list[f]; m.op {
 		case switchOn:
-			has[m.v] = true
+			take(m.v)
 			for _, k := range m.kids {
 				visit(k)
 			}
 		case guess:
 			d.sampled = append(d.sampled, m.text)
-			has[m.v] = true
+			take(m.v)
 			visit(m.a)
 		case not:
 			visit(m.a)
@@ -83,12 +89,15 @@ func (d *diagram) arrange() {
 	for _, f := range d.q.roots {
 		visit(f)
 	}
-	for i := range s.vars {
-		if has[i] {
-			d.order = append(d.order, i)
+	slices.SortStableFunc(d.order, func(a, b int) int { // formulas last
+		switch x, y := s.vars[a].measured(), s.vars[b].measured(); {
+		case x == y:
+			return 0
+		case x:
+			return -1
 		}
-	}
-	slices.SortStableFunc(d.order, func(a, b int) int { return s.compare(s.vars[a], s.vars[b]) })
+		return 1
+	})
 	d.level = make([]int, len(s.vars))
 	for i := range d.level {
 		d.level[i] = len(d.order)
@@ -186,17 +195,9 @@ func (d *diagram) in(f form, level, cell int) form {
 	return g
 }
 
-func idOf(forms []form) string {
-	out := make([]byte, 0, 3*len(forms))
-	for _, f := range forms {
-		out = binary.AppendUvarint(out, uint64(f))
-	}
-	return string(out)
-}
-
 // build gives the node of some roots; false where there are too many.
 func (d *diagram) build(roots []form) (int, bool) {
-	id := idOf(roots)
+	id := d.q.summary(roots)
 	if n, ok := d.known[id]; ok {
 		return n, true
 	}

@@ -6,7 +6,6 @@ import (
 
 	"crus/engine/cell"
 	"crus/engine/reason"
-	"crus/engine/ruleset"
 )
 
 // question is one result, a choice or a caution, with what it hangs on.
@@ -15,8 +14,8 @@ type question struct {
 	topic   *cell.Topic // nil of a caution
 	caution int
 	rows    []int
-	roots   []form // what it hangs on: the truth of each rule in each row, then the numbers that are open
-	rules   []asked
+	roots   []form // what it hangs on: the truth of each rule, then the numbers that are open
+	rules   int    // how many of the roots are rules
 	says    []said
 	said    []reason.Said // room
 	kinds   []kind
@@ -24,17 +23,14 @@ type question struct {
 	asks    bool           // it asks whether something open is recorded
 }
 
-// asked is a rule in one row, whose truth is the root with the same number.
-type asked struct{ row, rule int }
-
-// said is one piece of advice of a rule in a row.
+// said is one piece of advice: of a rule in one row, or in any where it says the same in all.
 type said struct {
 	root  int // of the rule
+	row   int
 	say   *cell.Say
 	at    float64 // of a number that is known
 	value int     // the root of a number that is open; -1: none
 	open  bool    // of a number: open measures with many values bear on it
-	first int     // the root of the same rule in the first row, which says the same; -1: none
 }
 
 // kind is one way in which a result can come out.
@@ -47,44 +43,46 @@ type kind struct {
 // choice asks about a choice, of one side or of the person.
 func (s *scene) choice(t *cell.Topic, rows []int) *question {
 	q := &question{s: s, topic: t, rows: rows, seen: map[string]int{}}
-	at := map[asked]int{}
-	for _, row := range rows {
-		r := s.rows[row]
-		for i := range t.Says {
-			rule := t.Says[i].Rule
-			if r.Alone && rule.Limb {
-				continue
-			}
-			f := s.lift(row, rule.Force)
-			q.asks = q.asks || r.asks[rule.Force] && (f != no || r.c.Truth[rule.Force] != cell.No)
-			if f == no {
-				continue
-			}
-			k := asked{row, rule.Index}
-			if _, ok := at[k]; !ok {
-				at[k] = len(q.rules)
-				q.rules, q.roots = append(q.rules, k), append(q.roots, f)
-			}
-		}
-	}
+	at := map[[2]int]int{}  // roots, by row (-1: any) and rule
 	for i := range t.Says { // in the order of the rules, as Space.Decide has them
 		say := &t.Says[i]
-		for j, row := range rows {
-			root, ok := at[asked{row, say.Rule.Index}]
-			if !ok {
+		alike := say.Advice.Term == nil || !say.Rule.Limb // in all rows
+		f := no
+		for _, row := range rows {
+			r := s.rows[row]
+			if r.Alone && say.Rule.Limb {
 				continue
 			}
-			x := said{root: root, say: say, at: say.Advice.At, value: -1, first: -1}
-			if say.Advice.Term != nil && !say.Advice.Fixed {
-				q.number(row, &x)
+			g := s.lift(row, say.Rule.Force)
+			q.asks = q.asks || r.asks[say.Rule.Force] && (g != no || r.c.Truth[say.Rule.Force] != cell.No)
+			if f = s.forms.or(f, g); !alike {
+				q.add(at, [2]int{row, say.Rule.Index}, g, row, say)
 			}
-			if first, ok := at[asked{rows[0], say.Rule.Index}]; ok && j > 0 && (say.Advice.Term == nil || !say.Rule.Limb) {
-				x.first = first
-			}
-			q.says = append(q.says, x)
+		}
+		if alike {
+			q.add(at, [2]int{-1, say.Rule.Index}, f, rows[0], say)
+		}
+	}
+	q.rules = len(q.roots)
+	for i := range q.says {
+		if x := &q.says[i]; x.say.Advice.Term != nil && !x.say.Advice.Fixed {
+			q.number(x)
 		}
 	}
 	return q
+}
+
+// add adds a piece of advice with the root of its rule, unless that can't be in force.
+func (q *question) add(at map[[2]int]int, k [2]int, f form, row int, say *cell.Say) {
+	if f == no {
+		return
+	}
+	root, ok := at[k]
+	if !ok {
+		root = len(q.roots)
+		at[k], q.roots = root, append(q.roots, f)
+	}
+	q.says = append(q.says, said{root: root, row: row, say: say, at: say.Advice.At, value: -1})
 }
 
 // cautioned asks about a caution.
@@ -96,9 +94,9 @@ func (s *scene) cautioned(i, row int) *question {
 }
 
 // number works a number out, or leaves it open.
-func (q *question) number(row int, x *said) {
+func (q *question) number(x *said) {
 	s, t := q.s, x.say.Advice.Term
-	r := s.rows[row]
+	r := s.rows[x.row]
 	open := s.openOf(r, s.w.termInputs(t))
 	if len(open) == 0 {
 		x.at = math.NaN()
@@ -120,7 +118,7 @@ func (q *question) number(row int, x *said) {
 	}
 	c := s.w.scratch(r)
 	f := s.tree(inputs, values{}, func(set values) form {
-		s.w.Work(c, s.rowWith(row, set))
+		s.w.Work(c, s.rowWith(x.row, set))
 		v := c.Of(t)
 		if math.IsNaN(v) {
 			return unknown
@@ -145,7 +143,7 @@ func (q *question) outcome(truths []cell.Truth, roots []form, far float64) (v re
 	t := q.topic
 	out := q.said[:0]
 	for _, x := range q.says {
-		if truths[x.root] != cell.Yes || x.first >= 0 && truths[x.first] == cell.Yes {
+		if truths[x.root] != cell.Yes {
 			continue
 		}
 		at := x.at
@@ -194,7 +192,7 @@ func (q *question) certain(roots []form) (int, bool) {
 			stuck = stuck || f == unknown
 		}
 	}
-	for i := len(q.rules); i < len(roots); i++ {
+	for i := q.rules; i < len(roots); i++ {
 		if !q.s.forms.fixed(roots[i]) && q.counts(truths, i) {
 			return 0, false
 		}
@@ -274,7 +272,7 @@ func (q *question) bounded(truths []cell.Truth) (reason.Verdict, bool) {
 	var low, high [64]weight
 	for _, x := range q.says {
 		t := truths[x.root]
-		if t == cell.No || x.first >= 0 && truths[x.first] == cell.Yes {
+		if t == cell.No {
 			continue
 		}
 		may |= x.say.Advice.Removes
@@ -311,14 +309,6 @@ func (q *question) bounded(truths []cell.Truth) (reason.Verdict, bool) {
 		}
 	}
 	return reason.Verdict{}, false
-}
-
-func add(w *weight, s ruleset.Strength) {
-	if s == ruleset.Strong {
-		w.strong++
-	} else {
-		w.conditional++
-	}
 }
 
 // kind numbers the ways in which a result can come out.

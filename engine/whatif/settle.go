@@ -120,7 +120,7 @@ func (d *diagram) weigh(out *found, uses []bool) {
 	}
 	for _, x := range d.q.says { // a number that hangs on what is missing
 		if x.open {
-			r := s.rows[d.q.rules[x.root].row]
+			r := s.rows[x.row]
 			for _, axis := range s.openOf(r, s.w.termInputs(x.say.Advice.Term)) {
 				out.matter = addInt(out.matter, s.variable(s.key(r, axis)))
 			}

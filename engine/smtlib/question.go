@@ -76,7 +76,7 @@ func (w *writer) question(v *prove.Verdict) question {
 	case prove.AlwaysSetAside:
 		return question{sat: v.Name + " can be in force", unsat: "it never is", asks: []expr{w.rows[0].force[w.ruleAt[name]].yes}, status: never}
 	case prove.AlwaysTrue:
-		if w.alwaysFalse[v.Name] { // it may never be known either
+		if w.found[string(prove.AlwaysFalse)+" "+v.Name] { // it may never be known either
 			never = "unknown"
 		}
 		return question{sat: v.Name + " can be false", unsat: "it never is", asks: []expr{w.findings[name].no}, status: never}
@@ -110,8 +110,8 @@ func (w *writer) onChoice(v *prove.Verdict) question {
 	return q
 }
 
-// hides asks of a caution whether it stands without each other that is as grave. Of two that always stand together the
-// later one counts as hidden, so the earlier is asked about both ways.
+// hides asks of a caution whether it stands without each other that is as grave. Of two that always stand together prove
+// calls the later one hidden, so what becomes of the earlier beside it is not said.
 func (w *writer) hides(v *prove.Verdict) {
 	at := slices.IndexFunc(w.Cautions, func(c cell.Caution) bool { return "caution."+c.Name == v.Name })
 	x := w.Cautions[at]
@@ -120,19 +120,14 @@ func (w *writer) hides(v *prove.Verdict) {
 			continue
 		}
 		other := "caution." + y.Name
-		q := question{name: string(v.Kind) + " " + v.Name + " " + other, sat: v.Name + " can stand without " + other, unsat: "it never does", status: "unknown"}
-		without := and(w.cautions[x.Name].yes, not(w.cautions[y.Name].yes))
+		q := question{name: string(v.Kind) + " " + v.Name + " " + other, sat: v.Name + " can stand without " + other, unsat: "it never does", status: "unknown",
+			asks: []expr{w.cautions[x.Name].yes, not(w.cautions[y.Name].yes)}}
 		switch {
 		case v.Status == prove.Found && v.Other == other:
 			q.status = "unsat"
-		case v.Status == prove.Absent:
+		case v.Status == prove.Absent && !(i > at && w.found[string(v.Kind)+" "+other]):
 			q.status = "sat"
-			if i > at && gravity(x.Level) <= gravity(y.Level) && (y.Limb || !x.Limb) {
-				q.sat, q.unsat = "one of "+v.Name+" and "+other+" can stand without the other", "they always stand together"
-				without = differ(w.cautions[x.Name].yes, w.cautions[y.Name].yes)
-			}
 		}
-		q.asks = []expr{without}
 		w.line(call("push", whole(1)))
 		w.put(q)
 	}

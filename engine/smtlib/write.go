@@ -24,20 +24,20 @@ type writer struct {
 	bodies         map[string]expr   // of what is defined
 	free           map[string]string // what is declared without a meaning, in words
 
-	rows        []*row // the second only where a choice of the person rests on limbs
-	applies     form
-	findings    map[string]form
-	cautions    map[string]form
-	ruleAt      map[string]int
-	alwaysFalse map[string]bool       // findings
-	decisions   map[string][]decision // on each choice: with one limb, and where it makes a difference with both
+	rows      []*row // the second only where a choice of the person rests on limbs
+	applies   form
+	findings  map[string]form
+	cautions  map[string]form
+	ruleAt    map[string]int
+	found     map[string]bool       // what was found, by kind and name
+	decisions map[string][]decision // on each choice: with one limb, and where it makes a difference with both
 }
 
 // Write writes the questions of a report on a ruleset, each with the answer that it got.
 func Write(to io.Writer, s *cell.Space, r *prove.Report) error {
 	w := &writer{Space: s, uses: make([]int, len(s.Nodes)), termUses: make([]int, len(s.Terms)), names: map[int]string{}, numbers: map[int]string{},
 		declared: map[string]bool{}, bodies: map[string]expr{}, free: map[string]string{}, findings: map[string]form{}, cautions: map[string]form{},
-		ruleAt: map[string]int{}, alwaysFalse: map[string]bool{}, decisions: map[string][]decision{}}
+		ruleAt: map[string]int{}, found: map[string]bool{}, decisions: map[string][]decision{}}
 	w.reads()
 	w.count()
 	w.head()
@@ -48,9 +48,7 @@ func Write(to io.Writer, s *cell.Space, r *prove.Report) error {
 		w.choices(2)
 	}
 	for _, v := range r.Verdicts {
-		if v.Kind == prove.AlwaysFalse && v.Status == prove.Found {
-			w.alwaysFalse[v.Name] = true
-		}
+		w.found[string(v.Kind)+" "+v.Name] = v.Status == prove.Found
 	}
 	w.heading("Questions")
 	for _, v := range r.Verdicts {

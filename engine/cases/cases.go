@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"crus/engine/assess"
+	"crus/engine/cell"
 	"crus/engine/reason"
 	"crus/engine/ruleset"
 	"crus/engine/source"
@@ -29,6 +30,8 @@ type Report struct {
 
 	BoundariesShown int        `json:"boundaries_shown"` // a case stands on it and on either side
 	Boundaries      []Boundary `json:"boundaries_not_shown"`
+
+	Coverage *Coverage `json:"questions"`
 }
 
 // Case is one worked case and where it failed.
@@ -88,8 +91,10 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 	}
 	out := &Report{Format: "crus-cases/1", Ruleset: rs.Name, Version: rs.Version, Digest: rs.Digest, Cases: []Case{}, Unshown: []Condition{}}
 	seen, stood := newShown(), newStood(rs)
+	var all []*assess.Assessment
 	for _, c := range rs.Cases {
 		a, _ := read(rs, c)
+		all = append(all, a)
 		o := e.Advise(a, today)
 		seen.outcome(o)
 		stood.outcome(a, o)
@@ -113,6 +118,11 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 		}
 	}
 	out.Boundaries, out.BoundariesShown = stood.unshown()
+	s, err := cell.New(e)
+	if err != nil {
+		return nil, source.Diagnostics{source.Errorf(rs.Where, "internal", "The ruleset can't be divided into cells: %v.", err)}
+	}
+	out.Coverage = cover(s, all)
 	return out, nil
 }
 

@@ -259,3 +259,34 @@ func (s *Space) Decide(topic int, limbs ...*Case) reason.Verdict {
 	}
 	return s.Engine.Decide(t.Choice, said)
 }
+
+// Reads lists the measures' axes that the nodes of a plan read, in order.
+func (s *Space) Reads(plan []int) []int {
+	seen := make([]bool, s.Measures)
+	note := func(axes []int) {
+		for _, i := range axes {
+			seen[i] = true
+		}
+	}
+	for _, n := range plan {
+		switch x := s.Nodes[n]; x.Op {
+		case Ask:
+			if a := s.Axes[s.Questions[x.X].Axis]; a.Measure == nil {
+				note(a.Inputs)
+			} else {
+				seen[a.Index] = true
+			}
+		case Recorded:
+			seen[x.X] = true
+		case Opaque:
+			note(s.Unclear[x.X].Inputs)
+		}
+	}
+	var out []int
+	for i, yes := range seen {
+		if yes {
+			out = append(out, i)
+		}
+	}
+	return out
+}

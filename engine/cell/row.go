@@ -1,7 +1,9 @@
 package cell
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 
@@ -149,4 +151,34 @@ func (a *Axis) entry(x float64, day clinical.Date) (*assess.Entry, error) {
 		}
 	}
 	return e, nil
+}
+
+// Changed gives an assessment in which the limb on a side (or the person, for "") has the values of a row; what the row
+// does not read is left as it was. date is the day that dates are counted back from where the assessment has none.
+func (s *Space) Changed(a *assess.Assessment, side assess.Side, row Row, date string) (*assess.Assessment, error) {
+	out := *a
+	out.Person, out.Left, out.Right = maps.Clone(a.Person), maps.Clone(a.Left), maps.Clone(a.Right)
+	before := s.Row(a, side)
+	for i, axis := range s.Axes[:s.Measures] {
+		in := entries(&out, axis, side)
+		same := row.Value[i] == before.Value[i] || math.IsNaN(row.Value[i]) && math.IsNaN(before.Value[i])
+		switch {
+		case in == nil || same && row.Recorded[i] == before.Recorded[i]:
+			continue
+		case !row.Recorded[i]:
+			delete(in, axis.Measure.Name)
+			continue
+		}
+		if out.Date == "" && axis.Measure.Kind == vocab.Date {
+			out.Date = date
+		}
+		day, err := clinical.ParseDate(cmp.Or(out.Date, date))
+		if err != nil {
+			return nil, err
+		}
+		if in[axis.Measure.Name], err = axis.entry(row.Value[i], day); err != nil {
+			return nil, err
+		}
+	}
+	return &out, nil
 }

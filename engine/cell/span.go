@@ -133,7 +133,11 @@ func (a *Axis) Nice(s Span) float64 {
 	}
 	u := a.Measure.Unit
 	at := u.FromBase(middle)
+	wide := u.FromBase(s.Hi) - u.FromBase(s.Lo)
 	for _, grid := range []float64{10, 5, 1, 0.5, 0.1, 0.05, 0.01, 0.001, 1e-4, 1e-5, 1e-6} {
+		if grid > wide/2 { // it would give an end
+			continue
+		}
 		if x := u.ToBase(math.Round(at/grid) * grid); s.Holds(x) {
 			return x
 		}

@@ -50,6 +50,7 @@ func Cases(w io.Writer, r *cases.Report, st Style, opt CasesOptions) error {
 	fmt.Fprintf(&b, "\n%s\n", st.in(strong, summary))
 	unshown(&b, r, st, opt)
 	boundaries(&b, r, opt)
+	questions(&b, r, st, opt)
 	_, err := io.WriteString(w, b.String())
 	return err
 }
@@ -99,6 +100,75 @@ func boundaries(b *strings.Builder, r *cases.Report, opt CasesOptions) {
 			fmt.Fprintf(b, "  %s%s\n", strings.Repeat("  ", min(j, 1)), line)
 		}
 	}
+}
+
+// questions lists the questions that no pair of cases has shown to decide their condition, by what they belong to.
+func questions(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) {
+	c := r.Coverage
+	if c == nil || c.Questions == 0 {
+		return
+	}
+	alone := ""
+	if c.Masking > 0 {
+		alone = fmt.Sprintf(", %d of them only together with others", c.Masking)
+	}
+	for _, line := range source.Wrap(fmt.Sprintf("%d of %d questions were shown to decide their condition both ways%s.", c.Unique+c.Masking, c.Questions, alone), Columns) {
+		fmt.Fprintln(b, line)
+	}
+	list := func(title string, of []cases.Question, word func(cases.Question) string) {
+		if len(of) == 0 {
+			return
+		}
+		b.WriteString(title + "\n")
+		last := ""
+		for i, q := range of {
+			if !opt.All && i == maxUnshown {
+				fmt.Fprintf(b, "  … and %d more; --all lists them.\n", len(of)-i)
+				break
+			}
+			if q.Of != last {
+				last = q.Of
+				fmt.Fprintf(b, "  %s\n", st.in(strong, q.Of))
+			}
+			for j, line := range source.Wrap(strings.Join(strings.Fields(q.Text), " "), 56) {
+				lead := strings.Repeat(" ", 17)
+				if j == 0 {
+					lead = "    " + st.in(unsure, fmt.Sprintf("%-11s", word(q))) + "  "
+				}
+				fmt.Fprintf(b, "%s%s\n", lead, line)
+			}
+			if q.Note != "" {
+				fmt.Fprintf(b, "                 %s\n", st.in(faint, q.Note))
+			}
+		}
+	}
+	list("Can't decide:", c.Never, func(cases.Question) string { return "never" })
+	list("Not shown to decide:", c.Unshown, func(q cases.Question) string {
+		return map[string]string{"yes": "with yes", "no": "with no", "both": "either way", "pair": "by itself"}[q.Lacks]
+	})
+	ready := 0
+	for _, q := range c.Unshown {
+		if q.Ready != "" {
+			ready++
+		}
+	}
+	if ready > 0 {
+		for _, line := range source.Wrap(fmt.Sprintf("crus cases %s --ready writes worked cases that show %d of these, to confirm and paste.", r.Ruleset, ready), Columns) {
+			fmt.Fprintln(b, line)
+		}
+	}
+}
+
+// Ready writes the worked cases that show what is not shown yet, as HCL blocks.
+func Ready(w io.Writer, r *cases.Report) error {
+	var blocks []string
+	for _, q := range r.Coverage.Unshown {
+		if q.Ready != "" {
+			blocks = append(blocks, q.Ready)
+		}
+	}
+	_, err := io.WriteString(w, strings.Join(blocks, "\n"))
+	return err
 }
 
 func shownWord(c cases.Condition) string {

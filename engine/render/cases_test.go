@@ -23,6 +23,14 @@ func report() *cases.Report {
 			{Of: "rule.stiff", Text: "limb.tone >= 2", Place: "small/rules.hcl:8:15", Not: []string{"on", "above"}},
 			{Of: "rule.soft", Text: "limb.ankle_dorsiflexion_knee_extended <= 5°", Place: "small/rules_of_the_foot.hcl:108:15", Not: []string{"below"}},
 		}}
+	r.Coverage = &cases.Coverage{Conditions: 2, Questions: 9, Unique: 3, Masking: 1,
+		Never: []cases.Question{{Of: "finding.tight", Text: "limb.tone >= tone('1')", Note: "No assessment within the plausible ranges makes it decide."}},
+		Unshown: []cases.Question{
+			{Of: "rule.stiff", Text: "limb.tone >= tone('2')", Lacks: "no", Ready: "case \"a\" {\n}\n"},
+			{Of: "rule.stiff", Text: "[limb.ankle_dorsiflexion_knee_extended, limb.ankle_dorsiflexion_knee_flexed].exists(x, x < deg(0))", Lacks: "both", Ready: "case \"b\" {\n}\n"},
+			{Of: "rule.soft", Text: "limb.tone <= tone('2')", Lacks: "pair", Ready: "case \"c\" {\n}\n"},
+			{Of: "caution.x", Text: "person.age < years(1)", Lacks: "yes", Note: "No assessment was found that shows it."},
+		}}
 	for i := range 12 {
 		r.Boundaries = append(r.Boundaries, cases.Boundary{Of: "caution.x", Text: fmt.Sprintf("person.age < %d years", i+1), Place: fmt.Sprintf("small/cautions.hcl:%d:9", i+1), Not: []string{"on"}})
 	}
@@ -32,6 +40,7 @@ func report() *cases.Report {
 func TestCasesGolden(t *testing.T) {
 	shown := report()
 	shown.Unshown, shown.Boundaries = nil, nil
+	shown.Coverage = &cases.Coverage{Questions: 4, Unique: 4}
 	for _, x := range []struct {
 		name string
 		r    *cases.Report
@@ -48,6 +57,11 @@ func TestCasesGolden(t *testing.T) {
 		}
 		golden(t, x.name, b.Bytes())
 	}
+	var b bytes.Buffer
+	if err := Ready(&b, report()); err != nil {
+		t.Fatal(err)
+	}
+	golden(t, "cases_ready.hcl", b.Bytes())
 	if err := Cases(failing{}, report(), Plain, CasesOptions{}); err == nil {
 		t.Error("an error of the writer is lost")
 	}

@@ -1,0 +1,8 @@
+case "a" {
+}
+
+case "b" {
+}
+
+case "c" {
+}

@@ -13,25 +13,33 @@ type Forces struct {
 	made    [2]map[int]rail
 }
 
-// Forces gives the rules in force. Without a rule (-1: with all) what it set aside is in force again.
+// Forces gives the rules in force. Without a rule (-1: with all) what it set aside is in force again. What does not change
+// keeps its literals, so that a solver sees at once that it is the same.
 func (c *Clauses) Forces(without int) *Forces {
 	return &Forces{c: c, without: without, made: [2]map[int]rail{{}, {}}}
 }
 
 func (f *Forces) rule(row, i int) rail {
 	x := f.c.frame.Space.Rules[i]
-	if f.without < 0 || i != f.without && len(x.Overriders) == 0 {
-		return f.c.node(row, x.Force)
-	}
 	if i == f.without {
 		return rail{-f.c.yes, f.c.yes}
+	}
+	if f.without < 0 || len(x.Overriders) == 0 {
+		return f.c.node(row, x.Force)
 	}
 	if r, ok := f.made[row][i]; ok {
 		return r
 	}
-	out := f.c.node(row, x.Own)
+	out := f.c.node(row, x.Force)
+	same := true
 	for _, o := range x.Overriders {
-		out = f.c.andRails(out, f.rule(row, o).not())
+		same = same && f.rule(row, o) == f.c.node(row, f.c.frame.Space.Rules[o].Force)
+	}
+	if !same {
+		out = f.c.node(row, x.Own)
+		for _, o := range x.Overriders {
+			out = f.c.andRails(out, f.rule(row, o).not())
+		}
 	}
 	f.made[row][i] = out
 	return out

@@ -160,6 +160,9 @@ func (c *Clauses) formula(row, axis int) *stretch {
 	if f.sure[axis] {
 		c.sure(row, a, x, nevers)
 	}
+	if a.Linear != nil {
+		c.linear(row, a, x)
+	}
 	if strict {
 		for _, i := range a.Inputs {
 			c.Add(-x.known, c.line(f.at[c.Rows][row][i]).known)

@@ -17,6 +17,7 @@ type Frame struct {
 	Missing []bool // of each measure's axis: it may be missing, as some condition asks recorded() of the measure
 
 	limb    []bool // of each node: it reads a limb
+	cost    []int  // of each node: how many formulas and unclear parts are below it
 	asks    map[int]int
 	opaques map[int]int // a node of each unclear part
 	tables  map[int]*table
@@ -29,8 +30,9 @@ type Frame struct {
 // New makes the frame of a space.
 func New(s *cell.Space) *Frame {
 	f := &Frame{Space: s, Missing: missing(s), asks: map[int]int{}, opaques: map[int]int{}, tables: map[int]*table{}, unclear: map[int]*table{}, sure: map[int]bool{}}
-	f.limb = make([]bool, len(s.Nodes))
+	f.limb, f.cost = make([]bool, len(s.Nodes)), make([]int, len(s.Nodes))
 	for i, n := range s.Nodes {
+		f.cost[i] = f.costOf(n)
 		switch n.Op {
 		case cell.Ask:
 			f.limb[i] = s.Axes[s.Questions[n.X].Axis].Limb
@@ -53,6 +55,26 @@ func New(s *cell.Space) *Frame {
 	}
 	f.tabulate()
 	return f
+}
+
+// costOf counts the formulas and unclear parts below a node, each as often as it stands there.
+func (f *Frame) costOf(n cell.Node) int {
+	const most = 1 << 20
+	switch n.Op {
+	case cell.Ask:
+		if f.Space.Questions[n.X].Axis >= f.Space.Measures {
+			return 1
+		}
+	case cell.Opaque:
+		return 4
+	case cell.Not:
+		return f.cost[n.A]
+	case cell.And, cell.Or:
+		return min(most, f.cost[n.A]+f.cost[n.B])
+	case cell.If:
+		return min(most, f.cost[n.A]+f.cost[n.B]+f.cost[n.C])
+	}
+	return 0
 }
 
 // missing says of each measure's axis whether it may be missing.

@@ -22,6 +22,7 @@ type solver struct {
 	gini  *gini.Gini
 	count Lit
 	found []bool // of each variable
+	never bool   // the clauses can't hold, whatever is assumed; gini must not be asked again then
 }
 
 func newSolver() *solver { return &solver{gini: gini.New()} }
@@ -40,10 +41,17 @@ func (s *solver) Add(clause ...Lit) {
 }
 
 func (s *solver) Solve(assuming ...Lit) bool {
+	if s.never {
+		return false
+	}
+	if s.count > 0 { // a clause of no weight has it forget how the last question ended, which it does not always undo rightly
+		s.Add(1, -1)
+	}
 	for _, l := range assuming {
 		s.gini.Assume(z.Dimacs2Lit(int(l)))
 	}
 	if s.gini.Solve() != 1 {
+		s.never = len(s.gini.Why(nil)) == 0
 		return false
 	}
 	s.found = s.found[:0]

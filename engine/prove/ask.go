@@ -3,6 +3,7 @@ package prove
 import (
 	"context"
 	"math/rand/v2"
+	"slices"
 
 	"crus/engine/cell"
 	"crus/engine/clause"
@@ -24,6 +25,7 @@ type query struct {
 	hangs  []clause.Lit               // what accept hangs on besides nodes: which pieces of advice are in force
 	says   []cell.Say                 // the same, as advice
 	exact  bool                       // it hangs on nothing else, such as the numbers that formulas advise
+	guard  []clause.Lit               // added to a clause that holds for this question only, not for others of the same clauses
 }
 
 // answer is what became of a question.
@@ -31,6 +33,9 @@ type answer struct {
 	status Status // Found, Absent, Undecided
 	rows   []cell.Row
 	doubts []Doubt
+
+	rules []int // of a question about several rules: the rules, and an answer each
+	parts []answer
 }
 
 // asker asks questions of one ruleset. It is used by one goroutine.
@@ -72,7 +77,7 @@ func (a *asker) ask(q *query) answer {
 			t.doubt(Doubt{Why: "The work was stopped before it was decided."})
 			break
 		}
-		if !q.Solve(q.assume...) {
+		if !t.solve() {
 			if len(t.doubts) > 0 {
 				return answer{status: Undecided, doubts: t.doubts}
 			}
@@ -91,6 +96,23 @@ func (a *asker) ask(q *query) answer {
 	return answer{status: Undecided, doubts: t.doubts}
 }
 
+// solve finds a solution, if it can be one in which all is recorded.
+func (t *trial) solve() bool {
+	all := slices.Clone(t.assume)
+	for _, i := range t.Asked {
+		if t.frame.Lines(t.Rows)[i].Missing {
+			all = append(all, t.LineKnown(i))
+		}
+	}
+	if len(all) > len(t.assume) && !t.partly {
+		if t.Solve(all...) {
+			return true
+		}
+		t.partly = true // what is added only excludes more
+	}
+	return t.Solve(t.assume...)
+}
+
 // trial is the work on one question.
 type trial struct {
 	*asker
@@ -101,6 +123,9 @@ type trial struct {
 	values []float64 // of each line; NaN: not recorded
 	doubts []Doubt
 	passed int
+
+	formulas, unclear map[clause.Worked]bool // that the last solution makes use of
+	partly            bool                   // there is no solution in which all is recorded
 }
 
 // step tries to make the last solution real, and returns its rows where it is accepted; else it adds a clause.
@@ -108,6 +133,7 @@ func (t *trial) step() []cell.Row {
 	if t.plan == nil {
 		t.prepare()
 	}
+	t.formulas, t.unclear = t.Needed(t.nodes)
 	t.plain()
 	if t.works() {
 		return t.settle()
@@ -141,9 +167,12 @@ func (t *trial) settle() []cell.Row {
 	}
 	t.passed++
 	t.doubt(Doubt{Why: "What was found did not show in a full outcome."})
-	t.Add(t.not(t.Asked)...)
+	t.leave(t.not(t.Asked))
 	return nil
 }
+
+// leave excludes something for this question without its being impossible.
+func (t *trial) leave(not []clause.Lit) { t.Add(append(not, t.guard...)...) }
 
 // prepare finds out what has to be worked out of a row.
 func (t *trial) prepare() {
@@ -183,12 +212,12 @@ func (t *trial) work() {
 // amiss lists the formulas and unclear parts that come out in another way than the last solution says.
 func (t *trial) amiss() (out []fault) {
 	for _, w := range t.Worked {
-		if want, got := t.Formula(w), t.cases[w.Row].Cell[w.X]; want != got {
+		if want, got := t.Formula(w), t.cases[w.Row].Cell[w.X]; want != got && t.formulas[w] {
 			out = append(out, fault{Worked: w, cell: want})
 		}
 	}
 	for _, w := range t.Opened {
-		if want, got := t.Clauses.Unclear(w), t.cases[w.Row].Truth[t.frame.UnclearNode(w.X)]; want != got {
+		if want, got := t.Clauses.Unclear(w), t.cases[w.Row].Truth[t.frame.UnclearNode(w.X)]; want != got && t.unclear[w] {
 			out = append(out, fault{Worked: w, unclear: true, truth: want})
 		}
 	}
@@ -221,7 +250,7 @@ func (t *trial) unlike() []cell.Row {
 	if len(t.hangs) == 0 { // clauses and cells disagree, which would be a fault of the program
 		t.passed++
 		t.doubt(Doubt{Why: "An assessment that should show it does not."})
-		t.Add(t.not(t.Asked)...)
+		t.leave(t.not(t.Asked))
 		return nil
 	}
 	var not []clause.Lit
@@ -232,7 +261,11 @@ func (t *trial) unlike() []cell.Row {
 			not = append(not, l)
 		}
 	}
-	t.Add(not...)
+	if t.exact {
+		t.Add(not...)
+	} else {
+		t.leave(not)
+	}
 	return nil
 }
 
@@ -255,7 +288,7 @@ func (t *trial) pass(amiss []fault) {
 		not = append(not, t.unless(f)...)
 		not = append(not, t.not(t.inputs(f))...)
 	}
-	t.Add(not...)
+	t.leave(not)
 }
 
 // unless gives the members of a clause for a formula, or unclear part, not coming out as a solution says.

@@ -13,13 +13,34 @@ import (
 func (t *trial) linear() (added bool) {
 	all := t.sums()
 	for _, w := range all {
-		added = t.excluded([]clause.Worked{w}, false) || added
+		s := t.system([]clause.Worked{w})
+		if s.program(s.bounds).hopeless() {
+			t.forbid(s, (*program).hopeless)
+			added = true
+		}
 	}
 	if added {
 		return true
 	}
 	for _, together := range t.components(all) {
-		added = t.excluded(together, true) || added
+		if !slices.ContainsFunc(together, func(w clause.Worked) bool { return t.cases[w.Row].Cell[w.X] != t.Formula(w) }) {
+			continue
+		}
+		s := t.system(together)
+		p := s.program(s.bounds)
+		switch x, v := p.solve(); v {
+		case possible:
+			p.tidy(x, func(k int) *cell.Axis { return t.frame.Lines(t.Rows)[s.lines[k]].Axis })
+			for k, i := range s.lines {
+				t.values[i] = x[k]
+			}
+		case impossible:
+			t.forbid(s, func(p *program) bool {
+				_, v := p.solve()
+				return v == impossible
+			})
+			added = true
+		}
 	}
 	return added
 }
@@ -28,7 +49,7 @@ func (t *trial) linear() (added bool) {
 func (t *trial) sums() (out []clause.Worked) {
 	for _, w := range t.Worked {
 		a := t.Axes[w.X]
-		if a.Linear == nil || t.frame.Exact(w.X) || t.Formula(w) == cell.NotRecorded {
+		if !t.formulas[w] || a.Linear == nil || t.frame.Exact(w.X) || t.Formula(w) == cell.NotRecorded {
 			continue
 		}
 		if !slices.ContainsFunc(a.Inputs, func(axis int) bool {
@@ -81,49 +102,49 @@ func (t *trial) linesOf(w clause.Worked) (out []int) {
 	return out
 }
 
-// excluded looks for values for some formulas. Where there are none it adds a clause of as few bounds as can't hold together
-// and reports true; where it finds some and may keep them, it does.
-func (t *trial) excluded(together []clause.Worked, keep bool) bool {
-	var bounds []clause.Bound
-	var lines []int
-	for _, w := range together {
-		bounds = append(bounds, t.FormulaBounds(w, t.Formula(w))...)
+// system is some linear formulas, the lines that they add up, and the bounds that the last solution sets to all of these.
+type system struct {
+	*trial
+	formulas []clause.Worked
+	lines    []int
+	bounds   []clause.Bound
+}
+
+func (t *trial) system(formulas []clause.Worked) *system {
+	s := &system{trial: t, formulas: formulas}
+	for _, w := range formulas {
+		s.bounds = append(s.bounds, t.FormulaBounds(w, t.Formula(w))...)
 		for _, i := range t.linesOf(w) {
-			if !slices.Contains(lines, i) {
-				lines = append(lines, i)
+			if !slices.Contains(s.lines, i) {
+				s.lines = append(s.lines, i)
 			}
 		}
 	}
-	slices.Sort(lines)
-	for _, i := range lines {
-		bounds = append(bounds, t.LineBounds(i, t.Line(i).Cell)...)
+	slices.Sort(s.lines)
+	for _, i := range s.lines {
+		s.bounds = append(s.bounds, t.LineBounds(i, t.Line(i).Cell)...)
 	}
-	p := t.program(together, lines, bounds)
-	switch x, v := p.solve(); v {
-	case possible:
-		if keep {
-			p.tidy(x, func(k int) *cell.Axis { return t.frame.Lines(t.Rows)[lines[k]].Axis })
-			for k, i := range lines {
-				t.values[i] = x[k]
+	return s
+}
+
+// forbid adds a clause of as few bounds as can't hold together.
+func (t *trial) forbid(s *system, cannot func(*program) bool) {
+	bounds := slices.Clone(s.bounds)
+	for size := (len(bounds) + 3) / 4; size > 0; size /= 2 { // leave out what is not needed, several at a time first
+		for k := 0; k < len(bounds); {
+			fewer := slices.Delete(slices.Clone(bounds), k, min(k+size, len(bounds)))
+			if cannot(s.program(fewer)) {
+				bounds = fewer
+			} else {
+				k += size
 			}
-		}
-		return false
-	case unsure:
-		return false
-	}
-	for k := 0; k < len(bounds); { // leave out what is not needed
-		fewer := slices.Delete(slices.Clone(bounds), k, k+1)
-		if _, v := t.program(together, lines, fewer).solve(); v == impossible {
-			bounds = fewer
-		} else {
-			k++
 		}
 	}
 	var not []clause.Lit
 	for _, b := range bounds {
 		not = append(not, -b.Lit)
 	}
-	for _, w := range together {
+	for _, w := range s.formulas {
 		if !slices.ContainsFunc(bounds, func(b clause.Bound) bool { return b.Line < 0 && b.Of == w }) {
 			continue
 		}
@@ -136,14 +157,13 @@ func (t *trial) excluded(together []clause.Worked, keep bool) bool {
 		}
 	}
 	t.Add(not...)
-	return true
 }
 
-// program makes the linear program of some formulas over some lines, with some bounds.
-func (t *trial) program(together []clause.Worked, lines []int, bounds []clause.Bound) *program {
+// program makes the linear program of the formulas that have one of some bounds.
+func (s *system) program(bounds []clause.Bound) *program {
 	p := &program{}
-	for _, i := range lines {
-		l := t.frame.Lines(t.Rows)[i]
+	for _, i := range s.lines {
+		l := s.frame.Lines(s.Rows)[i]
 		lo, hi := l.Range()
 		u := unknown{wide: hi - lo, step: l.Step(), lo: limit{lo, true}, hi: limit{hi, true}}
 		if u.wide <= 0 {
@@ -156,25 +176,25 @@ func (t *trial) program(together []clause.Worked, lines []int, bounds []clause.B
 		}
 		p.unknowns = append(p.unknowns, u)
 	}
-	for _, w := range together {
-		a := t.Axes[w.X]
-		s := sum{weight: a.Linear.Weight, plus: a.Linear.Constant, lo: limit{math.Inf(-1), true}, hi: limit{math.Inf(1), true}}
-		for _, i := range t.linesOf(w) {
-			s.of = append(s.of, slices.Index(lines, i))
+	for _, w := range s.formulas {
+		a := s.Axes[w.X]
+		x := sum{weight: a.Linear.Weight, plus: a.Linear.Constant, lo: limit{math.Inf(-1), true}, hi: limit{math.Inf(1), true}}
+		for _, i := range s.linesOf(w) {
+			x.of = append(x.of, slices.Index(s.lines, i))
 		}
 		bounded := false
 		for _, b := range bounds {
 			if b.Line < 0 && b.Of == w {
 				span := a.Span(b.Cell)
 				if bounded = true; b.Up {
-					s.hi = limit{span.Hi, span.HiIn}
+					x.hi = limit{span.Hi, span.HiIn}
 				} else {
-					s.lo = limit{span.Lo, span.LoIn}
+					x.lo = limit{span.Lo, span.LoIn}
 				}
 			}
 		}
 		if bounded {
-			p.sums = append(p.sums, s)
+			p.sums = append(p.sums, x)
 		}
 	}
 	return p
@@ -205,32 +225,56 @@ func (u *unknown) bound(s cell.Span, up bool) {
 	}
 }
 
-// tidy moves a solution to one with few digits, where there is one: each unknown in turn is fixed at the roundest number
-// with which the rest still has a solution.
+// tidy moves a solution to one with few digits, as far as it stays one: all numbers are rounded together, then each as far as
+// the others allow.
 func (p *program) tidy(x []float64, axis func(i int) *cell.Axis) {
-	fixed := slices.Clone(p.unknowns)
-	for i := range fixed {
-		if fixed[i].step > 0 {
-			fixed[i].lo, fixed[i].hi = limit{x[i], true}, limit{x[i], true}
-			continue
+	round := func(i int, grid float64) float64 {
+		if p.unknowns[i].step > 0 {
+			return x[i]
 		}
 		u := axis(i).Measure.Unit
-		for _, grid := range []float64{10, 5, 1, 0.5, 0.1, 0.01, 0.001, 1e-6, 1e-9} {
-			at := u.ToBase(math.Round(u.FromBase(x[i])/grid) * grid)
-			try := slices.Clone(fixed)
-			try[i].lo, try[i].hi = limit{at, true}, limit{at, true}
-			if !fixed[i].holds(at) {
-				continue
-			}
-			left := maxBranches
-			if y, v := p.branch(try, &left); v == possible {
-				fixed = try
-				copy(x, y)
-				x[i] = at
-				break
-			}
+		return u.ToBase(math.Round(u.FromBase(x[i])/grid) * grid)
+	}
+	grids := []float64{10, 5, 1, 0.5, 0.1, 0.01, 0.001, 1e-6, 1e-9}
+	for _, grid := range grids {
+		y := slices.Clone(x)
+		for i := range y {
+			y[i] = round(i, grid)
+		}
+		if p.solved(y) {
+			copy(x, y)
+			break
 		}
 	}
+	for i, old := range x {
+		for _, grid := range grids {
+			if x[i] = round(i, grid); p.solved(x) {
+				break
+			}
+			x[i] = old
+		}
+	}
+}
+
+// solved reports whether numbers are a solution.
+func (p *program) solved(x []float64) bool {
+	for i, u := range p.unknowns {
+		if !u.holds(x[i]) {
+			return false
+		}
+	}
+	for _, s := range p.sums {
+		at, size := s.plus, math.Abs(s.plus)
+		for k, i := range s.of {
+			at += s.weight[k] * x[i]
+			size += math.Abs(s.weight[k] * x[i])
+		}
+		here := limit{at, true}
+		if over(s.lo, here, size) || over(here, s.hi, size) {
+			return false
+		}
+	}
+	return true
 }
 
 func (u unknown) holds(at float64) bool {

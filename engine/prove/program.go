@@ -61,6 +61,44 @@ func (p *program) solve() ([]float64, verdict) {
 	return p.branch(p.unknowns, &left)
 }
 
+// hopeless reports whether one of the sums can't lie where it has to, looked at by itself. It is quick, and is sure of what
+// it reports.
+func (p *program) hopeless() bool {
+	for _, s := range p.sums {
+		least, most := limit{s.plus, true}, limit{s.plus, true}
+		size := math.Abs(s.plus)
+		for k, i := range s.of {
+			u, w := p.unknowns[i], s.weight[k]
+			lo, hi := u.lo, u.hi
+			if lo.at > hi.at {
+				return true
+			}
+			if w < 0 {
+				lo, hi = hi, lo
+			}
+			if w != 0 {
+				least, most = limit{least.at + w*lo.at, least.in && lo.in}, limit{most.at + w*hi.at, most.in && hi.in}
+				size += math.Abs(w) * u.wide
+			}
+		}
+		if over(s.lo, most, size) || over(least, s.hi, size) {
+			return true
+		}
+	}
+	return false
+}
+
+// over reports whether nothing lies from one limit to another, for numbers of some size.
+func over(from, to limit, size float64) bool {
+	if math.IsInf(from.at, 0) || math.IsInf(to.at, 0) {
+		return false
+	}
+	if math.Abs(from.at-to.at) <= narrow*size {
+		return !from.in || !to.in
+	}
+	return from.at > to.at
+}
+
 // branch finds unknowns of which those that have steps are whole ones: where one is not, both sides are tried.
 func (p *program) branch(u []unknown, left *int) ([]float64, verdict) {
 	if *left--; *left < 0 {

@@ -1,6 +1,7 @@
 package prove
 
 import (
+
 	"context"
 	"runtime"
 	"sync"
@@ -26,12 +27,12 @@ func Prove(ctx context.Context, s *cell.Space, o Options) *Report {
 	p.scope()
 	if p.seen.applies != nil || p.doubt != nil {
 		p.rules()
-		p.findings()
-		p.cautions()
-		p.choices()
-		p.additions()
-		p.hidden()
-	}
+			p.findings()
+			p.cautions()
+			p.choices()
+			p.additions()
+			p.hidden()
+		}
 	return p.finish()
 }
 
@@ -109,7 +110,7 @@ func (p *prover) scope() {
 
 // add puts a verdict into the report.
 func (p *prover) add(v *Verdict, where source.Range) {
-	v.Fault, v.Where = v.Kind.Fault(), where
+	v.Fault, v.Where = v.Kind.Fault() && v.Part == p.Ruleset.Name, where
 	if where.File != nil {
 		v.Place = where.String()
 	}

@@ -5,12 +5,13 @@ import (
 	"math/rand/v2"
 
 	"crus/engine/cell"
+	"crus/engine/clause"
 )
 
 // The assessments that are drawn before anything is asked: as many as bring news, and this many more.
 const (
-	atLeast = 200
-	atMost  = 3000
+	atLeast = 60
+	atMost  = 400
 )
 
 // simulate draws full assessments and notes what they show: most of what can happen happens soon.
@@ -21,22 +22,7 @@ func (p *prover) simulate() {
 	rows := []cell.Row{p.Blank(), p.Blank()}
 	for n, idle := 0, 0; n < atMost && idle < atLeast && p.ctx.Err() == nil; n++ {
 		for i, l := range lines {
-			values[i] = p.usual[2][i]
-			if l.Missing && dice.IntN(6) == 0 {
-				values[i] = math.NaN()
-				continue
-			}
-			c := dice.IntN(l.Count())
-			if !l.Possible(c) {
-				continue
-			}
-			values[i], _ = l.Value(c)
-			if s, ok := l.Plausible(c); ok && l.Cells == nil && dice.IntN(2) == 0 {
-				values[i] = within(l.Axis, s, dice.Float64())
-			}
-			if x, may := l.Never(); may && l.Cell(x) == c && dice.IntN(2) == 0 {
-				values[i] = x
-			}
+			values[i] = drawn(l, dice, n%3 == 2)
 		}
 		for r := range rows {
 			for axis := range p.Measures {
@@ -49,4 +35,23 @@ func (p *prover) simulate() {
 			idle = 0
 		}
 	}
+}
+
+// drawn draws a plausible value of a line; NaN, for not recorded, only where it may be missing.
+func drawn(l *clause.Line, dice *rand.Rand, missing bool) float64 {
+	if l.Missing && missing && dice.IntN(6) == 0 {
+		return math.NaN()
+	}
+	c := dice.IntN(l.Count())
+	for n := 0; !l.Possible(c) && n < l.Count(); n++ {
+		c = (c + 1) % l.Count()
+	}
+	if x, may := l.Never(); may && l.Cell(x) == c && dice.IntN(2) == 0 {
+		return x
+	}
+	x, _ := l.Value(c)
+	if s, ok := l.Plausible(c); ok && dice.IntN(2) == 0 {
+		return within(l.Axis, s, dice.Float64())
+	}
+	return x
 }

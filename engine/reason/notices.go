@@ -18,6 +18,9 @@ func Cautions() []string {
 	}
 }
 
+// BoundaryNotice says that an outcome has not been looked through for boundaries.
+const BoundaryNotice = "Whether a result lies close to a boundary within measurement error was not looked at."
+
 // notices says what must be known of the ruleset itself.
 func (e *Engine) notices(today time.Time) []string {
 	out := Cautions()
@@ -41,5 +44,5 @@ func (e *Engine) notices(today time.Time) []string {
 	for _, x := range excepts {
 		out = append(out, fmt.Sprintf("%s is left out here: %s", x.Name, x.Because))
 	}
-	return append(out, "Whether a result lies close to a boundary within measurement error was not looked at.")
+	return append(out, BoundaryNotice)
 }

@@ -26,7 +26,8 @@ type Outcome struct {
 	Scope      *Trace             `json:"applies_trace,omitempty"`
 	WaitsFor   []string           `json:"applies_waits_for,omitempty"` // where applies is unknown
 	Person     *Result            `json:"person,omitempty"`
-	Limbs      map[string]*Result `json:"limbs,omitempty"` // left, right
+	Limbs      map[string]*Result `json:"limbs,omitempty"`                  // left, right
+	NotLooked  []string           `json:"boundary_not_looked_at,omitempty"` // recorded measures that state no error, as person.x, left.x or right.x
 	Notices    []string           `json:"notices"`
 }
 
@@ -56,6 +57,7 @@ type Result struct {
 	Rules      map[string]*Rule     `json:"rules"`
 	Missing    []*Missing           `json:"missing"`              // the one to take first comes first
 	Immaterial []string             `json:"immaterial,omitempty"` // missing, and no value of it changes anything
+	Boundaries []*Near              `json:"boundaries,omitempty"` // results that another value within measurement error would change
 	Traces     map[string]*Trace    `json:"traces"`               // finding.x, quantity.x, and caution.x where it did not fire
 }
 
@@ -179,19 +181,40 @@ type Rule struct {
 
 // Caution is a caution that fired, or that would with certain values of what is missing.
 type Caution struct {
-	Name        string    `json:"name"`
-	Level       string    `json:"level"`
-	State       string    `json:"state"` // fired | pending
-	Provisional bool      `json:"provisional"`
-	Says        string    `json:"says"`
-	Act         string    `json:"act"`
-	Basis       string    `json:"basis"`
-	Cites       []string  `json:"cites"`
-	WaitsFor    []string  `json:"waits_for"`
-	CouldBecome []Could   `json:"could_become,omitempty"`
-	Explored    *Explored `json:"explored,omitempty"`
-	Failed      string    `json:"failed,omitempty"` // why its condition can't be worked out
-	Trace       *Trace    `json:"trace"`
+	Name         string    `json:"name"`
+	Level        string    `json:"level"`
+	State        string    `json:"state"` // fired | pending
+	Provisional  bool      `json:"provisional"`
+	Says         string    `json:"says"`
+	Act          string    `json:"act"`
+	Basis        string    `json:"basis"`
+	Cites        []string  `json:"cites"`
+	WaitsFor     []string  `json:"waits_for"`
+	CouldBecome  []Could   `json:"could_become,omitempty"`
+	Explored     *Explored `json:"explored,omitempty"`
+	Failed       string    `json:"failed,omitempty"` // why its condition can't be worked out
+	NearBoundary *bool     `json:"near_boundary"`    // nil: not looked at
+	Trace        *Trace    `json:"trace"`
+}
+
+// Near is one result that another value of one measure, within its measurement error, would change.
+type Near struct {
+	Result   string  `json:"result"`  // a choice, or caution.x, which may be silent now
+	Measure  string  `json:"measure"` // limb.x, person.x or other.x
+	Label    string  `json:"label"`
+	Value    string  `json:"value"`          // as recorded, in words
+	Error    float64 `json:"error"`          // half-width of a band of about 95 %, in the unit, in grades or counts
+	Unit     string  `json:"unit,omitempty"` // UCUM code
+	Boundary string  `json:"boundary"`       // "5°", "between 1 and 1+"
+	Here     Beside  `json:"here"`           // the side on which the recorded value lies
+	There    Beside  `json:"there"`
+}
+
+// Beside is one side of a boundary, and what it gives.
+type Beside struct {
+	Is     string `json:"is"`     // "5° or less"
+	Status string `json:"status"` // of a choice, or fired, did_not_fire or pending of a caution
+	Value  any    `json:"value"`
 }
 
 // Missing is a measure that is not recorded and that decides something.

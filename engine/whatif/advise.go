@@ -28,6 +28,7 @@ func (w *Advisor) Refine(o *reason.Outcome, a *assess.Assessment, today time.Tim
 	if unsettled(o) {
 		s.settle(o, today)
 	}
+	s.near(o)
 }
 
 // results gives the parts of an outcome by side.
@@ -58,7 +59,7 @@ func unsettled(o *reason.Outcome) bool {
 
 // settle looks at every provisional result again, replaces what was left open, and ranks the missing measures anew.
 func (s *scene) settle(o *reason.Outcome, today time.Time) {
-	s.leave(false, s.missing)
+	s.leave(completing, s.missing)
 	all := results(o)
 	matter := map[key]bool{}
 	checks := &checker{s: s, today: today}
@@ -233,8 +234,14 @@ func (s *scene) advise(set values, today time.Time) *reason.Outcome {
 // changed gives the assessment with some measures recorded as given; nil where a date has no day to be seen from.
 func (s *scene) changed(set values) *assess.Assessment {
 	rows := map[assess.Side]cell.Row{}
-	for i, r := range s.rows {
-		rows[r.side] = s.rowWith(i, set)
+	for _, r := range s.rows {
+		row := s.w.Blank()
+		for axis, a := range s.w.Axes[:s.w.Measures] {
+			if p, ok := set[s.key(r, axis)]; ok && !(r.side == "" && a.Limb) {
+				row.Value[axis], row.Recorded[axis] = p.value, p.recorded
+			}
+		}
+		rows[r.side] = row
 	}
 	day := s.a.Date
 	if _, err := clinical.ParseDate(day); err != nil {
@@ -269,20 +276,4 @@ func over(old, changed map[string]*assess.Entry, set values, side assess.Side) m
 		}
 	}
 	return out
-}
-
-// scratch gives room to work out a row.
-func (w *Advisor) scratch(r *row) *cell.Case {
-	if r.room[0] == nil {
-		r.room[0] = w.NewCase()
-	}
-	return r.room[0]
-}
-
-// spare gives room to work out a row where the scratch one may be in use.
-func (w *Advisor) spare(r *row) *cell.Case {
-	if r.room[1] == nil {
-		r.room[1] = w.NewCase()
-	}
-	return r.room[1]
 }

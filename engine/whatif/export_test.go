@@ -15,7 +15,7 @@ func (w *Advisor) Compare(o *reason.Outcome, a *assess.Assessment) (out []string
 		return nil
 	}
 	s := w.newScene(a)
-	s.leave(false, s.missing)
+	s.leave(completing, s.missing)
 	compare := func(name string, q *question, base reason.Verdict, provisional, whatever bool, x *reason.Explored, matter []string, could []reason.Could, say func(reason.Verdict) (string, any), side assess.Side) {
 		if x != nil && !x.Complete {
 			return
@@ -112,7 +112,7 @@ type Tried struct{ Results, Settled, Sampled int }
 // Completions holds what is settled against completions that are drawn: values from every cell, at its ends and inside.
 func (w *Advisor) Completions(a *assess.Assessment, rounds int, draw func(n int) int, n *Tried) (out []string) {
 	s := w.newScene(a)
-	s.leave(false, s.missing)
+	s.leave(completing, s.missing)
 	try := func(name string, q *question, base reason.Verdict) {
 		n.Results++
 		f := q.settle(base)
@@ -222,4 +222,54 @@ func (s *scene) show(set values) (out []string) {
 	}
 	slices.Sort(out)
 	return out
+}
+
+// Around calls do for values of each recorded measure with a stated error within that error: on a grid, and on and just
+// beside every cut of its axes.
+func (w *Advisor) Around(a *assess.Assessment, steps int, do func(measure string, value float64, b *assess.Assessment)) {
+	s := w.newScene(a)
+	done := map[key]bool{}
+	for i, r := range s.rows {
+		for _, axis := range w.Axes[:w.Measures] {
+			if r.side == "" && axis.Limb || !r.Recorded[axis.Index] || axis.Measure.Error == 0 {
+				continue
+			}
+			k := s.key(s.rows[i], axis.Index)
+			if done[k] {
+				continue
+			}
+			done[k] = true
+			v, e := r.Value[axis.Index], axis.Measure.Error
+			if axis.Step() == 0 {
+				e = axis.Measure.Unit.ToBase(e)
+			}
+			lo, hi := axis.Range()
+			lo, hi = min(v, max(lo, v-e)), max(v, min(hi, v+e))
+			var at []float64
+			if axis.Step() > 0 {
+				for x := lo; x <= hi; x++ {
+					at = append(at, x)
+				}
+			} else {
+				for n := range steps + 1 {
+					at = append(at, lo+(hi-lo)*float64(n)/float64(steps))
+				}
+				m := w.newScene(a)
+				m.leave(moving, func(x key) bool { return x == k })
+				m.band = [2]float64{lo, hi}
+				for _, c := range m.vars[m.variable(k)].line.Cuts {
+					for _, x := range []float64{c.At - 1e-6, c.At, c.At + 1e-6} {
+						if x >= lo && x <= hi {
+							at = append(at, x)
+						}
+					}
+				}
+			}
+			for _, x := range at {
+				if b := s.changed(values{k: {value: x, recorded: true}}); b != nil {
+					do(path(k, ""), x, b)
+				}
+			}
+		}
+	}
 }

@@ -67,12 +67,19 @@ func around(v *variable, at float64) []cell.Cut {
 }
 
 // samples is how many values of a stretch are tried where a formula is not linear.
-const samples = 12
+const (
+	samples    = 12
+	samplesNow = 4 // within the error of what is recorded
+)
 
 // sampledCuts looks for where a formula that is not linear changes its cell: values of each stretch are tried, and
 // between two that differ the place is narrowed down.
 func (s *scene) sampledCuts(v *variable, p part) []cell.Cut {
 	lo, hi := v.line.Range()
+	n := samples
+	if s.mode == moving {
+		lo, hi, n = s.band[0], s.band[1], samplesNow
+	}
 	points := []float64{lo, hi}
 	for _, c := range v.line.Cuts {
 		if c.At > lo && c.At < hi {
@@ -81,13 +88,13 @@ func (s *scene) sampledCuts(v *variable, p part) []cell.Cut {
 	}
 	slices.Sort(points)
 	points = slices.Compact(points)
-	at := func(x float64) int { return s.eval(p, values{v.key: {value: x, recorded: true}}) }
+	at := func(x float64) int { return s.evalAt(p, v.at[p.row], x) }
 	step := v.line.Step()
 	var out []cell.Cut
 	for i, from := range points[:len(points)-1] {
 		x, cx := from, at(from)
-		for k := 1; k <= samples; k++ {
-			y := from + (points[i+1]-from)*float64(k)/samples
+		for k := 1; k <= n; k++ {
+			y := from + (points[i+1]-from)*float64(k)/float64(n)
 			if step > 0 {
 				y = math.Round(y/step) * step
 			}
@@ -111,7 +118,7 @@ func (s *scene) sampledCuts(v *variable, p part) []cell.Cut {
 						high = m
 					}
 				}
-				out = append(out, around(v, s.round(v, high))...)
+				out = append(out, around(v, round(v.measure, high))...)
 			}
 			x, cx = y, cy
 		}
@@ -120,11 +127,11 @@ func (s *scene) sampledCuts(v *variable, p part) []cell.Cut {
 }
 
 // round drops what narrowing down leaves of a boundary that was meant as a plain number.
-func (s *scene) round(v *variable, x float64) float64 {
-	if v.measure.Kind != vocab.Quantity {
+func round(m *vocab.Measure, x float64) float64 {
+	if m.Kind != vocab.Quantity {
 		return x
 	}
-	u := v.measure.Unit
+	u := m.Unit
 	return u.ToBase(math.Round(u.FromBase(x)*1e6) / 1e6)
 }
 

@@ -9,6 +9,12 @@ import (
 // lift gives a node of a row as a form over what is open.
 func (s *scene) lift(row, n int) form {
 	r := s.rows[row]
+	if r.lifted == nil {
+		r.lifted, r.asks = make([]form, len(s.w.Nodes)), make([]bool, len(s.w.Nodes))
+		for i := range r.lifted {
+			r.lifted[i] = unset
+		}
+	}
 	if r.lifted[n] != unset {
 		return r.lifted[n]
 	}

@@ -140,7 +140,7 @@ func (s sum) meet(t sum, axis int) (float64, bool) {
 
 // stands reports whether what is known of a node now stays so whatever is open is set to.
 func (s *scene) stands(row, n int) bool {
-	if !s.stay && !s.w.asking[n] { // only what is missing is open
+	if s.mode == completing && !s.w.asking[n] { // only what is missing is open
 		return true
 	}
 	x := s.w.reader()

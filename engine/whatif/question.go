@@ -116,7 +116,7 @@ func (q *question) number(x *said) {
 		x.open = true
 		return
 	}
-	c := s.w.scratch(r)
+	c := r.scratch(s.w)
 	f := s.tree(inputs, values{}, func(set values) form {
 		s.w.Work(c, s.rowWith(x.row, set))
 		v := c.Of(t)

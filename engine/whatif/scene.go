@@ -12,7 +12,8 @@ type scene struct {
 	a    *assess.Assessment
 	rows []*row
 	open func(k key) bool // whether a measure is left open
-	stay bool             // what is open may also stay as it is
+	mode mode
+	band [2]float64 // where the one measure that is open is looked at, while moving
 
 	forms  *store
 	vars   []*variable
@@ -25,9 +26,10 @@ type row struct {
 	side assess.Side
 	cell.Row
 	c      *cell.Case
-	lifted []form // of each node; unset where it was not asked for
-	asks   []bool // of each node: it asks whether something open is recorded
-	room   [2]*cell.Case
+	lifted []form        // of each node; unset where it was not asked for
+	asks   []bool        // of each node: it asks whether something open is recorded
+	room   [3]*cell.Case // to work the row out with other values
+	moving bool          // the second holds the row as it is, but for what a walker changed
 }
 
 // key names a measure of the person ("") or of a side, however a limb calls it.
@@ -64,15 +66,21 @@ func (s *scene) add(side assess.Side) {
 	s.rows = append(s.rows, r)
 }
 
-// leave leaves some measures open, which may also stay as they are now if stay is set, and forgets what was lifted before.
-func (s *scene) leave(stay bool, open func(k key) bool) {
-	s.open, s.stay, s.forms = open, stay, newStore()
+// mode says what measures are left open for.
+type mode uint8
+
+const (
+	completing mode = iota // what is missing, to be recorded: what is known stays
+	moving                 // what is recorded, to have another value
+	changing               // both, and either may stay as it is
+)
+
+// leave leaves some measures open, and forgets what was lifted before.
+func (s *scene) leave(m mode, open func(k key) bool) {
+	s.open, s.mode, s.forms = open, m, newStore()
 	s.vars, s.byKey, s.byPart = nil, map[key]int{}, map[part]int{}
 	for _, r := range s.rows {
-		r.lifted, r.asks = make([]form, len(s.w.Nodes)), make([]bool, len(s.w.Nodes))
-		for i := range r.lifted {
-			r.lifted[i] = unset
-		}
+		r.lifted, r.asks = nil, nil
 	}
 }
 
@@ -135,4 +143,15 @@ func (s *scene) missing(k key) bool {
 	}
 	e := entries[k.measure.Name]
 	return e == nil || e.Value == nil
+}
+
+// scratch gives room to work a part of a row out, and spare room for all of it.
+func (r *row) scratch(w *Advisor) *cell.Case { return r.place(w, 0) }
+func (r *row) spare(w *Advisor) *cell.Case   { return r.place(w, 2) }
+
+func (r *row) place(w *Advisor, i int) *cell.Case {
+	if r.room[i] == nil {
+		r.room[i] = w.NewCase()
+	}
+	return r.room[i]
 }

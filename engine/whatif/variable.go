@@ -123,7 +123,7 @@ func (s *scene) fill(v *variable) {
 			}
 		}
 	}
-	if s.stay {
+	if s.mode == changing {
 		if missing {
 			v.now = len(v.cells)
 			v.cells = append(v.cells, place{math.NaN(), false, cell.NotRecorded})
@@ -171,12 +171,30 @@ func (s *scene) rowWith(i int, set values) cell.Row {
 // eval gives the cell of a formula, or the truth of an unclear part, with some open measures set.
 func (s *scene) eval(p part, set values) int {
 	r := s.rows[p.row]
-	c := s.w.scratch(r)
+	c := r.scratch(s.w)
 	plan := s.w.plans[max(p.axis, 0)]
 	if p.axis < 0 {
-		plan = s.w.Plan(p.x)
+		plan = s.w.opaque[s.w.Nodes[p.x].X]
 	}
 	s.w.WorkOn(c, s.rowWith(p.row, set), plan)
+	if p.axis < 0 {
+		return int(c.Truth[p.x])
+	}
+	return c.Cell[p.axis]
+}
+
+// evalAt is eval with one measure, by its axis, set to a value.
+func (s *scene) evalAt(p part, axis int, x float64) int {
+	r := s.rows[p.row]
+	c, row := r.scratch(s.w), r.Row
+	value, recorded := row.Value[axis], row.Recorded[axis]
+	row.Value[axis], row.Recorded[axis] = x, true
+	plan := s.w.plans[max(p.axis, 0)]
+	if p.axis < 0 {
+		plan = s.w.opaque[s.w.Nodes[p.x].X]
+	}
+	s.w.WorkOn(c, row, plan)
+	row.Value[axis], row.Recorded[axis] = value, recorded
 	if p.axis < 0 {
 		return int(c.Truth[p.x])
 	}

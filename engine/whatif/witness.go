@@ -313,7 +313,7 @@ func (q *question) gives(set values, kind int) bool {
 func (q *question) with(set values) reason.Verdict {
 	var cases []*cell.Case
 	for _, row := range q.rows {
-		c := q.s.w.spare(q.s.rows[row])
+		c := q.s.rows[row].spare(q.s.w)
 		q.s.w.Work(c, q.s.rowWith(row, set))
 		cases = append(cases, c)
 	}

@@ -18,6 +18,33 @@ import (
 // held in memory, and of a line that is too long only its beginning.
 func Lines(r io.Reader, name string, v *vocab.Vocabulary) iter.Seq2[*Assessment, source.Diagnostics] {
 	return func(yield func(*Assessment, source.Diagnostics) bool) {
+		for l := range Unread(r, name) {
+			if !yield(l.Read(v)) {
+				return
+			}
+		}
+	}
+}
+
+// Line is a line of a stream that was not read yet. It is not changed, so lines can be read at the same time.
+type Line struct {
+	file  *source.File
+	start int
+	size  int
+	diags source.Diagnostics // why there is nothing to be read
+}
+
+// Read reads the assessment of the line, as [Lines] does.
+func (l Line) Read(v *vocab.Vocabulary) (*Assessment, source.Diagnostics) {
+	if l.diags != nil {
+		return nil, l.diags
+	}
+	return readLine(l.file, l.start, len(l.file.Src), l.size, v)
+}
+
+// Unread gives the lines of a stream of JSON lines, without blank ones, to be read later.
+func Unread(r io.Reader, name string) iter.Seq[Line] {
+	return func(yield func(Line) bool) {
 		in := bufio.NewReaderSize(r, 64<<10)
 		seen := false
 		for above := 0; ; above++ {
@@ -29,19 +56,19 @@ func Lines(r io.Reader, name string, v *vocab.Vocabulary) iter.Seq2[*Assessment,
 			}
 			if len(bytes.TrimSpace(line[start:])) > 0 {
 				seen = true
-				if !yield(readLine(f, start, len(line), size, v)) {
+				if !yield(Line{file: f, start: start, size: size}) {
 					return
 				}
 			}
 			switch {
 			case errors.Is(err, io.EOF):
 				if !seen {
-					yield(nil, source.Diagnostics{noLines(name)})
+					yield(Line{diags: source.Diagnostics{noLines(name)}})
 				}
 				return
 			case err != nil:
-				yield(nil, source.Diagnostics{source.Errorf(source.Range{File: f}, "unreadable", "The stream can't be read on: %s.", err).
-					Hinting("What stands after this line was not read.")})
+				yield(Line{diags: source.Diagnostics{source.Errorf(source.Range{File: f}, "unreadable", "The stream can't be read on: %s.", err).
+					Hinting("What stands after this line was not read.")}})
 				return
 			}
 		}

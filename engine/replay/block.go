@@ -28,6 +28,7 @@ type Block struct {
 	Alone    []uint64    // rows of the person alone
 	Undated  []uint64    // rows of an assessment without a date
 	ID       []string    // of each case, where it is known
+	Note     any         // what the source has to say to who collects the results
 }
 
 // NewBlock makes an empty block for rows of a space.
@@ -48,7 +49,7 @@ func (b *Block) marks() []*[]uint64 {
 
 // Reset empties the block.
 func (b *Block) Reset() {
-	b.Rows, b.Cases, b.ID = 0, 0, b.ID[:0]
+	b.Rows, b.Cases, b.ID, b.Note = 0, 0, b.ID[:0], nil
 	for _, p := range b.marks() {
 		clear(*p)
 	}

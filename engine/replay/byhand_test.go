@@ -317,65 +317,65 @@ type limb struct {
 func (p *limb) record(i int, x float64) {
 	switch i {
 	case 0:
-		p.ankleDorsiflexion = number{x, true}
+		p.ankleDorsiflexion = number{x, either}
 	case 1:
-		p.anklePlantarflexion = number{x, true}
+		p.anklePlantarflexion = number{x, either}
 	case 2:
-		p.kneeExtension = number{x, true}
+		p.kneeExtension = number{x, either}
 	case 3:
-		p.kneeFlexion = number{x, true}
+		p.kneeFlexion = number{x, either}
 	case 4:
-		p.hipExtension = number{x, true}
+		p.hipExtension = number{x, either}
 	case 5:
-		p.hipFlexion = number{x, true}
+		p.hipFlexion = number{x, either}
 	case 6:
-		p.subtalarInversion = number{x, true}
+		p.subtalarInversion = number{x, either}
 	case 7:
-		p.subtalarEversion = number{x, true}
+		p.subtalarEversion = number{x, either}
 	case 8:
-		p.tibialTorsion = number{x, true}
+		p.tibialTorsion = number{x, either}
 	case 9:
-		p.poplitealAngle = number{x, true}
+		p.poplitealAngle = number{x, either}
 	case 10:
-		p.legLength = number{x, true}
+		p.legLength = number{x, either}
 	case 11:
-		p.footLength = number{x, true}
+		p.footLength = number{x, either}
 	case 12:
-		p.calfGirth = number{x, true}
+		p.calfGirth = number{x, either}
 	case 13:
-		p.ankleGirth = number{x, true}
+		p.ankleGirth = number{x, either}
 	case 14:
-		p.limbLoad = number{x, true}
+		p.limbLoad = number{x, either}
 	case 15:
-		p.plantarflexorPower = step{int8(x), true}
+		p.plantarflexorPower = step{int8(x), either}
 	case 16:
-		p.dorsiflexorPower = step{int8(x), true}
+		p.dorsiflexorPower = step{int8(x), either}
 	case 17:
-		p.quadricepsPower = step{int8(x), true}
+		p.quadricepsPower = step{int8(x), either}
 	case 18:
-		p.hipExtensorPower = step{int8(x), true}
+		p.hipExtensorPower = step{int8(x), either}
 	case 19:
-		p.plantarflexorTone = step{int8(x), true}
+		p.plantarflexorTone = step{int8(x), either}
 	case 20:
-		p.hamstringTone = step{int8(x), true}
+		p.hamstringTone = step{int8(x), either}
 	case 21:
-		p.skin = step{int8(x), true}
+		p.skin = step{int8(x), either}
 	case 22:
-		p.sensation = step{int8(x), true}
+		p.sensation = step{int8(x), either}
 	case 23:
-		p.footShape = step{int8(x), true}
+		p.footShape = step{int8(x), either}
 	case 24:
-		p.swingPattern = step{int8(x), true}
+		p.swingPattern = step{int8(x), either}
 	case 25:
-		p.clonus = truth(2 * x)
+		p.clonus = answer(either, x == 1)
 	case 26:
-		p.oedema = truth(2 * x)
+		p.oedema = answer(either, x == 1)
 	case 27:
-		p.wound = truth(2 * x)
+		p.wound = answer(either, x == 1)
 	case 28:
-		p.heelRises = number{x, true}
+		p.heelRises = number{x, either}
 	case 29:
-		p.postureTotal = number{x, true}
+		p.postureTotal = number{x, either}
 	}
 }
 

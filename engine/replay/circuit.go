@@ -236,10 +236,19 @@ func (p planes) at(slot int32) []uint64 {
 	return p.all[int(slot)*p.words:][:p.words:p.words]
 }
 
+// bit gives a row's bit of a slot.
+func (p planes) bit(slot int32, row int) bool {
+	return p.all[int(slot)*p.words+row/64]>>(row%64)&1 == 1
+}
+
 // run works the circuit out on the first n words of each plane. pairs marks the first row of each case with two rows,
 // which never lie in two words; it is only needed where there is something to pool.
 func (c *circuit) run(p planes, n int, pairs []uint64) {
 	w := p.words
+	if w == 1 && pairs == nil {
+		c.narrow(p.all)
+		return
+	}
 	for i := range c.gates {
 		g := &c.gates[i]
 		to := p.all[int(g.to)*w:][:n]
@@ -281,5 +290,26 @@ func (g *gate) one(to, a, pairs []uint64) {
 		}
 	case opNone:
 		clear(to)
+	}
+}
+
+// narrow is run on planes of one word, without anything to pool.
+func (c *circuit) narrow(all []uint64) {
+	for i := range c.gates {
+		g := &c.gates[i]
+		switch a, b := all[g.a], all[g.b]; g.op {
+		case opAnd:
+			all[g.to] = a & b
+		case opAndNot:
+			all[g.to] = a &^ b
+		case opOr:
+			all[g.to] = a | b
+		case opXor:
+			all[g.to] = a ^ b
+		case opNot:
+			all[g.to] = ^a
+		default:
+			all[g.to] = 0
+		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"go/format"
 	"math/rand/v2"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 )
@@ -264,12 +265,12 @@ func (x *drawn) code() []byte {
 	fmt.Fprintf(&b, "finding [%d]truth\n}\n\n", drawnFindings)
 	b.WriteString("// record notes the value of a measure, by its place.\nfunc (p *limb) record(i int, x float64) {\nswitch i {\n")
 	for i, m := range drawnMeasures() {
-		value := "number{x, true}"
+		value := "number{x, either}"
 		switch m.kind {
 		case "grade", "option":
-			value = "step{int8(x), true}"
+			value = "step{int8(x), either}"
 		case "yes_no":
-			value = "truth(2 * x)"
+			value = "answer(either, x == 1)"
 		}
 		fmt.Fprintf(&b, "case %d:\np.%s = %s\n", i, camel(m.name), value)
 	}
@@ -311,7 +312,7 @@ func TestDrawnFilesAreCurrent(t *testing.T) {
 		"byhand_test.go":                         code,
 	} {
 		if *update {
-			if err := os.MkdirAll(name[:strings.LastIndex("./"+name, "/")], 0o755); err != nil {
+			if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
 				t.Fatal(err)
 			}
 			if err := os.WriteFile(name, want, 0o644); err != nil {

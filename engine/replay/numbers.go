@@ -192,6 +192,7 @@ func newNumbers(e *reason.Engine, t *cell.Topic, groups []group) *numbers {
 	return n
 }
 
+// grow makes the table larger, or empties it.
 func (n *numbers) grow(size int) {
 	keys, ids := n.keys, n.ids
 	n.keys, n.ids, n.used = make([]uint64, size), make([]int32, size), 0
@@ -199,7 +200,7 @@ func (n *numbers) grow(size int) {
 		n.ids[i] = -1
 	}
 	for i, id := range ids {
-		if id >= 0 {
+		if id >= 0 && size > 0 {
 			n.put(keys[i], id)
 		}
 	}
@@ -231,9 +232,6 @@ func (n *numbers) of(pattern uint64) int32 {
 		n.said = append(n.said, reason.Said{Rule: say.Rule.Index, Advice: say.Place, Value: say.Advice.At})
 	}
 	id := n.id(n.e.Decide(n.t.Choice, n.said))
-	if n.used > maxPatterns { // begin anew rather than grow without end
-		n.grow(1 << 8)
-	}
 	if 2*n.used >= len(n.ids) {
 		n.grow(2 * len(n.ids))
 	}
@@ -250,15 +248,23 @@ func (n *numbers) id(v reason.Verdict) int32 {
 		return id
 	}
 	id := int32(len(n.verdicts))
-	same := id
-	for i, w := range n.verdicts {
-		if w.Same(v) {
-			same = n.same[i]
-			break
-		}
+	n.at[v], n.verdicts, n.same = id, append(n.verdicts, v), append(n.same, id)
+	if v.Status == reason.Default { // it advises the same as a rule that settles it so
+		v.Status = reason.Settled
+		same := n.id(v)
+		n.same[id] = same
 	}
-	n.at[v], n.verdicts, n.same = id, append(n.verdicts, v), append(n.same, same)
 	return id
+}
+
+// begin begins a block: what is remembered must not grow without end, where numbers are worked out from measures.
+func (n *numbers) begin() {
+	if len(n.verdicts) > maxPatterns || n.used > maxPatterns {
+		n.verdicts, n.same = nil, nil
+		clear(n.at)
+		n.grow(0)
+		n.grow(1 << 8)
+	}
 }
 
 // alike reports whether two verdicts, by their numbers, advise the same.

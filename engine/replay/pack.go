@@ -136,45 +136,54 @@ func (p *packer) pack(values []float64, out *packed) {
 	}
 	lost := uint64(0)
 	for g := 0; g < len(values); g += 8 {
-		bytes := p.bytes(values[g:min(g+8, len(values))])
+		var bytes uint64
+		if len(values)-g >= 8 {
+			bytes = p.bytes((*[8]float64)(values[g:]))
+		} else {
+			var last [8]float64
+			copy(last[:], values[g:])
+			bytes = p.bytes(&last)
+		}
 		for k := range p.width {
 			out.bits[k] |= (bytes >> k & ones) * gather >> 56 << g
 		}
 		lost |= (bytes >> 7 & ones) * gather >> 56 << g
 	}
 	out.known = ^lost
-	if n := len(values); n < 64 {
+	if n := len(values); n < 64 { // what lies behind them is no row
 		out.known &= 1<<n - 1
 	}
 }
 
-// bytes gives the bytes of up to eight values, the first one lowest.
-func (p *packer) bytes(values []float64) (out uint64) {
+// bytes gives the bytes of eight values, the first one lowest.
+func (p *packer) bytes(values *[8]float64) (out uint64) {
 	switch {
 	case p.steps != nil:
-		for i, x := range values {
+		lo, scale, end, steps := p.lo, p.scale, p.end, p.steps
+		for _, x := range values {
 			var c uint8
-			if y := (x - p.lo) * p.scale; y >= 0 && y < p.end {
-				s := &p.steps[int(y)]
+			if y := (x - lo) * scale; y >= 0 && y < end {
+				s := &steps[int(y)]
 				c = s.cell + above(x, s.cuts[0]) + above(x, s.cuts[1])
 			} else {
 				c = p.slow(x)
 			}
-			out |= uint64(c) << (8 * i)
+			out = out>>8 | uint64(c)<<56
 		}
 	case p.direct != nil:
-		for i, x := range values {
+		lo, direct := p.lo, p.direct
+		for _, x := range values {
 			var c uint8
-			if at := int(x - p.lo); uint(at) < uint(len(p.direct)) {
-				c = p.direct[at]
+			if at := int(x - lo); uint(at) < uint(len(direct)) {
+				c = direct[at]
 			} else {
 				c = p.slow(x)
 			}
-			out |= uint64(c) << (8 * i)
+			out = out>>8 | uint64(c)<<56
 		}
 	default:
-		for i, x := range values {
-			out |= uint64(p.slow(x)) << (8 * i)
+		for _, x := range values {
+			out = out>>8 | uint64(p.slow(x))<<56
 		}
 	}
 	return out

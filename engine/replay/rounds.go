@@ -85,7 +85,7 @@ const (
 // completed alike.
 type round struct{ left, right []int }
 
-// makeRounds chooses the completions: the first has the lowest value of each measure, and after as many as a measure has
+// makeRounds chooses the completions: the first has the lowest value of each measure, the second the highest, and after as many as a measure has
 // values, each of them had its turn. They are always the same for a ruleset.
 func (p *Program) makeRounds() {
 	r := rand.New(rand.NewPCG(1, 1))
@@ -98,9 +98,12 @@ func (p *Program) makeRounds() {
 		var out []int
 		for len(out) < tried {
 			deck := r.Perm(values)
-			if out == nil {
+			if out == nil { // the lowest, then the highest: most questions part them
 				first := slices.Index(deck, 0)
 				deck[0], deck[first] = 0, deck[0]
+				if last := slices.Index(deck, values-1); last > 1 {
+					deck[1], deck[last] = values-1, deck[1]
+				}
 			}
 			out = append(out, deck...)
 		}

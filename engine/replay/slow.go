@@ -234,7 +234,7 @@ func (s *slowRow) complete() bool {
 			return false
 		}
 	}
-	s.search.total = total
+	s.search.make(total)
 	return true
 }
 

@@ -22,19 +22,30 @@ type ownTrial struct {
 	count   []int   // parts of each
 }
 
-// axisBit is a bit of the number of the cell of an axis.
-type axisBit struct{ axis, bit int }
+// axisBit is a bit of the number of the cell of an axis; in which slots of the base circuit it stands, and whether the axis
+// is known.
+type axisBit struct {
+	axis, bit   int
+	slot, known int32
+}
 
 // trial works out the verdict on a choice from the own truths of the rules that bear on it.
 type trial struct {
 	c      *circuit
 	inputs []bearing
+	slots  []bearingSlots
 	out    subjectResults
 	differ []int // of these, those in which two verdicts differ where they advise differently
 }
 
 // bearing is a rule that bears on a choice, as the first or the second row of a case has it.
 type bearing struct{ row, rule int }
+
+// bearingSlots are the slots of the base circuit that say whether a rule is free, and whether it holds.
+type bearingSlots struct {
+	free, holds int32
+	limb        bool
+}
 
 func (p *Program) makeTrials() {
 	s := p.space
@@ -77,7 +88,7 @@ func (p *Program) makeOwn(node int) *ownTrial {
 	for _, axis := range append(t.reach.measures[:len(t.reach.measures):len(t.reach.measures)], t.reach.formulas...) {
 		for bit := range width(p.space.Axes[axis]) {
 			g.bits[axis] = append(g.bits[axis], b.input())
-			t.inputs = append(t.inputs, axisBit{axis, bit})
+			t.inputs = append(t.inputs, axisBit{axis, bit, p.inputs.bits[axis][bit], p.inputs.known[axis]})
 		}
 	}
 	for _, u := range t.reach.unclear {
@@ -116,6 +127,7 @@ func (p *Program) makeTrial(x *subject, rows int) *trial {
 				continue
 			}
 			t.inputs = append(t.inputs, bearing{row, i})
+			t.slots = append(t.slots, bearingSlots{p.base.out[p.rules[i].free], p.base.out[p.rules[i].holds], r.Limb})
 			f := b.input()
 			for _, o := range r.Overriders {
 				f = b.and(f, force[row][o].not())
@@ -161,9 +173,9 @@ type search struct {
 	free   []freed
 	fixed  []bool // of each input of the trial: whether the rule holds
 	total  int
-	own    planes // of the circuits of conditions
-	result planes // of the circuit of the choice
-	digits []uint64
+	own    planes       // of the circuits of conditions
+	result planes       // of the circuit of the choice
+	room   [2][2]planes // what these two are, where one word is enough and where it is not
 }
 
 // newSearch makes room for any trial of a program.
@@ -181,7 +193,21 @@ func (p *Program) newSearch() *search {
 			}
 		}
 	}
-	return &search{own: planes{trialWords, make([]uint64, most*trialWords)}, result: planes{trialWords, make([]uint64, largest*trialWords)}}
+	s := &search{}
+	for i, words := range []int{1, trialWords} {
+		s.room[i] = [2]planes{{words, make([]uint64, most*words)}, {words, make([]uint64, largest*words)}}
+	}
+	return s
+}
+
+// make makes ready for so many completions.
+func (s *search) make(total int) {
+	s.total = total
+	i := 0
+	if total > 64 {
+		i = 1
+	}
+	s.own, s.result = s.room[i][0], s.room[i][1]
 }
 
 // variable finds the variable of a measure's axis as a row has it, or adds it.
@@ -269,15 +295,16 @@ func (v *variable) choose() {
 
 // number gives every variable its digit, and counts the completions; false where there are too many.
 func (s *search) number() bool {
-	s.total = 1
+	total := 1
 	for i := range s.vars {
 		v := &s.vars[i]
 		v.choose()
-		v.every = s.total
-		if s.total *= len(v.pick); s.total > maxCompletions {
+		v.every = total
+		if total *= len(v.pick); total > maxCompletions {
 			return false
 		}
 	}
+	s.make(total)
 	return true
 }
 

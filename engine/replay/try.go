@@ -59,15 +59,15 @@ func (w *worker) loosen(x *subject, t *trial, b *Block, row int) {
 	s, p := w.search, w.p
 	s.free, s.fixed = s.free[:0], s.fixed[:0]
 	alone := bit(b.Alone, row)
-	for i, in := range t.inputs {
-		rule := &p.rules[in.rule]
+	for i, in := range t.slots {
+		at := row + t.inputs[i].row
 		fixed := false
 		switch {
-		case alone && p.space.Rules[in.rule].Limb:
-		case bit(w.of(rule.free), row+in.row):
-			s.free = append(s.free, freed{i, in.row, p.tries[in.rule]})
-		case bit(w.of(rule.holds), row+in.row):
-			fixed = true
+		case alone && in.limb:
+		case w.base.bit(in.free, at):
+			s.free = append(s.free, freed{i, t.inputs[i].row, p.tries[t.inputs[i].rule]})
+		default:
+			fixed = w.base.bit(in.holds, at)
 		}
 		s.fixed = append(s.fixed, fixed)
 	}
@@ -76,7 +76,7 @@ func (w *worker) loosen(x *subject, t *trial, b *Block, row int) {
 // look adds what is missing of what a condition looks at.
 func (w *worker) look(own *ownTrial, first, row int) {
 	for k, axis := range own.reach.measures {
-		if own.count[k] > 1 && !bit(w.base.at(w.p.inputs.known[axis]), first+row) {
+		if own.count[k] > 1 && !w.base.bit(w.p.inputs.known[axis], first+row) {
 			w.search.variable(w.p, axis, row).divide(own.parts[k], own.count[k])
 		}
 	}
@@ -87,8 +87,11 @@ func (w *worker) own(own *ownTrial, first, row, from, n int) []uint64 {
 	s := w.search
 	for i, in := range own.inputs {
 		to := s.own.at(int32(i))[:n]
-		if bit(w.base.at(w.p.inputs.known[in.axis]), first+row) {
-			fixed := -(w.base.at(w.p.inputs.bits[in.axis][in.bit])[(first+row)/64] >> ((first + row) % 64) & 1)
+		if w.base.bit(in.known, first+row) {
+			fixed := uint64(0)
+			if w.base.bit(in.slot, first+row) {
+				fixed = ^fixed
+			}
 			for j := range to {
 				to[j] = fixed
 			}
@@ -122,7 +125,7 @@ func (w *worker) leaveFree(x *subject, t *trial) ended {
 		return ended{several: true}
 	}
 	s.vars = s.vars[:0]
-	s.total = 1 << len(s.free)
+	s.make(1 << len(s.free))
 	return w.through(x, t, func(i, from int, to []uint64) {
 		for j := range to {
 			to[j] = counting(i, from/64+j)

@@ -1,8 +1,8 @@
 package replay
 
-// wide is run on all words of blocks, [words] of them, which lie in one stretch for each plane. It is written out word by
+// plainWide is run on all words of blocks, [words] of them, which lie in one stretch for each plane. It is written out word by
 // word because the compiler then has nothing to check and nothing to count: this loop is where replay spends its time.
-func (c *circuit) wide(p planes, pairs []uint64) {
+func (c *circuit) plainWide(p planes, pairs []uint64) {
 	for i := range c.gates {
 		g := &c.gates[i]
 		to := (*[words]uint64)(p.all[int(g.to)*words:])

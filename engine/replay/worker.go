@@ -202,6 +202,7 @@ func (w *worker) choice(x *subject, b *Block, n int) {
 	clear(c.Provisional)
 	clear(c.Whatever)
 	if x.topic.Numeric() {
+		c.verdicts.begin()
 		w.fired = w.fired[:0]
 		for _, f := range x.now.fired {
 			w.fired = append(w.fired, w.of(f))

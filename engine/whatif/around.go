@@ -43,7 +43,7 @@ func (s *scene) around(k key, rs []*result, all map[assess.Side]*reason.Result) 
 				if x.topic != nil {
 					bears, smooth = bears || b.topics[x.topic.Index], smooth || b.numbers[x.topic.Index]
 				} else {
-					bears = bears || b.cautions[x.caution]
+					bears = bears || slices.Contains(b.nodes, s.node(x))
 				}
 			}
 		}
@@ -112,7 +112,7 @@ func (w *walker) same(x *result) bool {
 		}
 		was, is := w.s.rows[i].c.Truth, w.s.rows[i].place(w.s.w, 1).Truth
 		if x.topic == nil {
-			n := w.s.w.Cautions[x.caution].Node
+			n := w.s.node(x)
 			if was[n] != is[n] {
 				return false
 			}
@@ -141,7 +141,7 @@ func (w *walker) standing(x *result, at float64) standing {
 		}
 	}
 	out := w.s.standing(x, cases)
-	if x.agreed {
+	if x.agreed || x.topic != nil && waits(x.topic, cases) {
 		v, ok := w.s.with(values{w.key: {value: at, recorded: true}}).agreed(x, out)
 		if !ok {
 			return x.now
@@ -149,6 +149,18 @@ func (w *walker) standing(x *result, at float64) standing {
 		out = v
 	}
 	return out
+}
+
+// waits reports whether a rule on a choice is not known to be in force or not.
+func waits(t *cell.Topic, cases []*cell.Case) bool {
+	for _, say := range t.Says {
+		for _, c := range cases {
+			if c.Truth[say.Rule.Force] == cell.Unknown && !(c.Alone && say.Rule.Limb) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // with gives the scene with some measures set, worked out.

@@ -37,12 +37,23 @@ type result struct {
 	name    string
 	row     int // of the person or the limb under which it stands
 	topic   *cell.Topic
-	caution int
+	caution int   // scope: whether the ruleset applies at all
 	rows    []int // that it looks at
 	agreed  bool  // it stands whatever is missing, and other than the rules in force say
 	now     standing
 	choice  *reason.Choice
 	shown   *reason.Caution
+}
+
+// scope stands for the result that the ruleset applies.
+const scope = -1
+
+// node gives the node of a result that is no choice.
+func (s *scene) node(x *result) int {
+	if x.caution == scope {
+		return s.w.Applies
+	}
+	return s.w.Cautions[x.caution].Node
 }
 
 // near looks, for every recorded measure with a stated error, one at a time, for values within that error that would
@@ -104,6 +115,8 @@ func someOf(items []string) string {
 // results lists all results with what became of them.
 func (s *scene) results(o *reason.Outcome) (out []*result) {
 	all := results(o)
+	out = []*result{{name: "applies", caution: scope, rows: []int{0}}}
+	out[0].now = s.standing(out[0], s.cases(out[0].rows))
 	for i, r := range s.rows {
 		for _, t := range s.w.Topics {
 			if c := all[r.side].Choices[t.Name]; c != nil {
@@ -111,8 +124,8 @@ func (s *scene) results(o *reason.Outcome) (out []*result) {
 				x.now = s.standing(x, s.cases(x.rows))
 				if x.agreed {
 					var ok bool
-					if x.now, ok = s.agreed(x, x.now); !ok {
-						continue
+					if x.now, ok = s.agreed(x, x.now); !ok || !matches(x.choice, x.now) {
+						continue // it is not known why it stands
 					}
 				}
 				out = append(out, x)
@@ -142,6 +155,12 @@ func (s *scene) results(o *reason.Outcome) (out []*result) {
 	return out
 }
 
+// matches reports whether a choice is shown as it stands.
+func matches(c *reason.Choice, x standing) bool {
+	at, number := c.Value.(float64)
+	return c.Status == x.Status && (!number || at == x.Lo)
+}
+
 func (s *scene) cases(rows []int) (out []*cell.Case) {
 	for _, i := range rows {
 		out = append(out, s.rows[i].c)
@@ -151,8 +170,11 @@ func (s *scene) cases(rows []int) (out []*cell.Case) {
 
 // standing says what became of a result.
 func (s *scene) standing(x *result, cases []*cell.Case) standing {
-	if x.topic == nil {
-		return standing{Verdict: cautionVerdict(cases[0].Truth[s.w.Cautions[x.caution].Node])}
+	switch {
+	case x.caution == scope:
+		return standing{Verdict: reason.Verdict{Status: [...]string{"no", "unknown", "yes"}[cases[0].Truth[s.w.Applies]]}}
+	case x.topic == nil:
+		return standing{Verdict: cautionVerdict(cases[0].Truth[s.node(x)])}
 	}
 	out := standing{Verdict: s.w.Decide(x.topic.Index, cases...)}
 	if x.topic.Numeric() {
@@ -192,9 +214,11 @@ func (s *scene) standing(x *result, cases []*cell.Case) standing {
 // known.
 func (s *scene) agreed(x *result, now standing) (standing, bool) {
 	s.leave(completing, s.missing)
-	q := s.cautioned(x.caution, x.rows[0])
+	var q *question
 	if x.topic != nil {
 		q = s.choice(x.topic, x.rows)
+	} else {
+		q = s.cautioned(x.caution, x.rows[0])
 	}
 	f := q.settle(now.Verdict)
 	if f.agreed != nil {
@@ -205,8 +229,11 @@ func (s *scene) agreed(x *result, now standing) (standing, bool) {
 		}
 		return s.standing(x, cases), true
 	}
-	if k, ok := q.certain(q.roots); ok && !q.kinds[k].stuck && !q.kinds[k].varies {
-		return standing{Verdict: q.kinds[k].Verdict, by: "whatever"}, true
+	if x.topic != nil && (!f.settled || f.provisional) {
+		if v, ok := s.freely(x.topic, x.rows); ok {
+			now.Verdict = v
+			return now, true
+		}
 	}
 	return now, f.settled
 }

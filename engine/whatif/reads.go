@@ -88,9 +88,9 @@ func (w *Advisor) termInputs(t *cell.Term) []int {
 
 // bearing is what a measure's axis bears on.
 type bearing struct {
-	nodes            []int  // in their order
-	topics, cautions []bool // by index
-	numbers          []bool // of each topic: a number is worked out from it
+	nodes   []int  // in their order
+	topics  []bool // by index
+	numbers []bool // of each topic: a number is worked out from it
 }
 
 // bear finds out what each measure bears on.
@@ -101,14 +101,11 @@ func (w *Advisor) bear() {
 	}
 	w.bears = make([]bearing, w.Measures)
 	for a := range w.bears {
-		b := bearing{topics: make([]bool, len(w.Topics)), cautions: make([]bool, len(w.Cautions)), numbers: make([]bool, len(w.Topics))}
+		b := bearing{topics: make([]bool, len(w.Topics)), numbers: make([]bool, len(w.Topics))}
 		for n := range w.Nodes {
 			if r.nodes[n][a] {
 				b.nodes = append(b.nodes, n)
 			}
-		}
-		for i, c := range w.Cautions {
-			b.cautions[i] = r.nodes[c.Node][a]
 		}
 		for i, t := range w.Topics {
 			for _, s := range t.Says {

@@ -2,6 +2,7 @@ package cases
 
 import (
 	"strconv"
+	"strings"
 
 	"crus/engine/assess"
 	"crus/engine/cell"
@@ -15,17 +16,19 @@ type Coverage struct {
 	Conditions int        `json:"conditions"`
 	Questions  int        `json:"questions"`
 	Unique     int        `json:"shown_alone"`       // by two cases that differ in this question only
-	Masking    int        `json:"shown_with_others"` // by two in which others differ too, since they hang together
+	Masking    []Question `json:"shown_with_others"` // by two in which others differ too, since they hang together
+	Unsure     []Question `json:"perhaps_alone"`     // likewise, where it is not certain that they hang together
 	Never      []Question `json:"never_decide"`      // whatever is recorded
 	Unshown    []Question `json:"not_shown"`
 }
 
 // Question is a question of a condition: the smallest part with a yes or no.
 type Question struct {
-	Of    string `json:"of"` // finding.x, rule.x, caution.x or applies
+	Of    string `json:"of"`    // finding.x, rule.x, caution.x or applies
+	Field string `json:"field"` // holds, when, unless or applies
 	Text  string `json:"text"`
 	Place string `json:"place"`
-	Lacks string `json:"lacks"`           // what no case shows: the question deciding with "yes", "no", "both"; "pair": with both, the others alike
+	Lacks string `json:"lacks,omitempty"` // what no case shows: the question deciding with "yes", "no", "both"; "pair": with both, the others alike
 	Ready string `json:"ready,omitempty"` // worked cases that show it, to paste and to confirm; "" where none was found
 	Note  string `json:"note,omitempty"`  // why there is none
 }
@@ -59,7 +62,7 @@ type coverer struct {
 // cover works out how far some assessments show what decides.
 func cover(s *cell.Space, all []*assess.Assessment) *Coverage {
 	c := &coverer{s, s.NewCase()}
-	out := &Coverage{Conditions: len(s.Conditions), Never: []Question{}, Unshown: []Question{}}
+	out := &Coverage{Conditions: len(s.Conditions), Masking: []Question{}, Unsure: []Question{}, Never: []Question{}, Unshown: []Question{}}
 	names := map[string]bool{}
 	for _, k := range s.Ruleset.Cases {
 		names[k.Name] = true
@@ -68,14 +71,11 @@ func cover(s *cell.Space, all []*assess.Assessment) *Coverage {
 		st := c.study(x, all)
 		out.Questions += len(st.questions)
 		for i := range st.questions {
-			switch lacks := st.lacks(i); {
-			case st.alone(i):
+			if st.alone(i) {
 				out.Unique++
-			case lacks == "" && !st.possible(i):
-				out.Masking++
-			default:
-				st.note(out, i, lacks, names)
+				continue
 			}
+			st.note(out, i, st.lacks(i), names)
 		}
 	}
 	return out
@@ -180,23 +180,42 @@ func (st *study) lacks(i int) string {
 	return "both"
 }
 
-// note adds a question that is not shown.
+// note adds a question that is not shown alone.
 func (st *study) note(out *Coverage, i int, lacks string, names map[string]bool) {
 	q := st.questions[i]
-	if lacks == "" {
-		lacks = "pair"
-	}
-	x := Question{Of: st.Of, Text: st.Expr.Written(q.ID), Place: st.Expr.Where(q.ID).String(), Lacks: lacks}
-	pair, how := st.pair(i)
+	x := Question{Of: st.Of, Field: st.field(), Text: st.Expr.Written(q.ID), Place: st.Expr.Where(q.ID).String(), Lacks: lacks}
+	pair := st.pair(i)
 	switch {
-	case pair != nil:
-		x.Ready = st.ready(pair, i, names)
-	case how == exhausted:
-		x.Lacks, x.Note = "both", "No assessment within the plausible ranges makes it decide."
+	case lacks == "" && pair.alone:
+		x.Lacks = "pair"
+	case lacks == "" && st.all().complete:
+		out.Masking = append(out.Masking, x)
+		return
+	case lacks == "":
+		out.Unsure = append(out.Unsure, x)
+		return
+	case pair.runs == nil && st.all().complete:
+		x.Lacks, x.Note = "", "No assessment within the plausible ranges makes it decide."
 		out.Never = append(out.Never, x)
 		return
-	default:
+	}
+	if pair.runs == nil {
 		x.Note = "No assessment was found that shows it."
+	} else {
+		x.Ready = st.ready(pair.runs, i, names)
 	}
 	out.Unshown = append(out.Unshown, x)
+}
+
+// field names the attribute that the condition is written in.
+func (st *study) field() string {
+	switch {
+	case st.Of == "applies":
+		return "applies"
+	case st.Unless:
+		return "unless"
+	case strings.HasPrefix(st.Of, "finding."):
+		return "holds"
+	}
+	return "when"
 }

@@ -18,14 +18,9 @@ type world struct {
 
 // maxWorld is how many combinations of cells are tried, and maxTried how many drawn ones where there are more.
 const (
-	maxWorld = 60_000
-	maxTried = 20_000
-)
-
-// exhausted and not are why no pair of rows was found.
-const (
-	exhausted = "exhausted"
-	notFound  = "not found"
+	maxWorld  = 60_000
+	maxTried  = 20_000
+	maxAround = 100 // combinations that are looked around
 )
 
 // all gives the world of the condition.
@@ -117,6 +112,21 @@ func (st *study) values(i int) []float64 {
 	return out
 }
 
+// near gives values as values does, those of wide cells not far from the value that there is.
+func (st *study) near(i int, from float64) []float64 {
+	a, out := st.Axes[i], st.values(i)
+	if math.IsNaN(from) {
+		return out
+	}
+	var near []float64
+	for c := range a.Count() {
+		if v, ok := a.Near(c, from); ok {
+			near = append(near, v)
+		}
+	}
+	return append(near, out...)
+}
+
 // formulas reports whether a formula that the condition rests on reads a measure.
 func (st *study) formulas(axis int) bool {
 	return slices.ContainsFunc(st.plan, func(n int) bool {
@@ -132,59 +142,53 @@ func (st *study) formulas(axis int) bool {
 	})
 }
 
-// possible reports whether some two assessments differ in question i only, and in the result.
-func (st *study) possible(i int) bool {
+// pair is what could be added, so that a question is shown.
+type pair struct {
+	runs  []run // one that goes with a run of a worked case, or two
+	alone bool  // they differ in the question only
+}
+
+// pair finds runs to add, so that question i is shown: alone where that can be, with few changes from a worked case; else
+// together with others.
+func (st *study) pair(i int) pair {
+	if r := st.beside(st.runs, i); r != nil {
+		return pair{[]run{*r}, true}
+	}
 	w := st.all()
-	seen := map[string]cell.Truth{}
+	seen := map[string]run{}
+	var deciding []run
+	var sides [3]*run
 	for _, k := range w.keys {
 		r := w.by[k]
 		if r.answer[i] == cell.Unknown {
 			continue
 		}
-		if other, met := seen[r.key(i)+not(r.answer[i])]; met && other != r.truth {
-			return true
-		}
-		seen[r.key(i)+is(r.answer[i])] = r.truth
-	}
-	return false
-}
-
-// pair finds runs to add, so that question i is shown: one that goes with a run of a worked case where that can be, with
-// few changes from a worked case; else two. It says why where there are none.
-func (st *study) pair(i int) ([]run, string) {
-	if r := st.beside(i); r != nil {
-		return []run{*r}, ""
-	}
-	w := st.all()
-	seen := map[string]run{}
-	for _, k := range w.keys { // alone
-		r := w.by[k]
-		if r.answer[i] == cell.Unknown {
-			continue
-		}
 		if other, met := seen[r.key(i)+not(r.answer[i])]; met && other.truth != r.truth {
-			return []run{other, r}, ""
+			return pair{[]run{other, r}, true}
 		}
 		seen[r.key(i)+is(r.answer[i])] = r
-	}
-	var sides [3]*run
-	for _, k := range w.keys { // with others
-		r := w.by[k]
-		if st.decides(r, i) && sides[r.answer[i]] == nil {
-			sides[r.answer[i]] = &r
+		if st.decides(r, i) {
+			deciding = append(deciding, r)
+			if sides[r.answer[i]] == nil {
+				sides[r.answer[i]] = &r
+			}
 		}
 	}
-	switch {
-	case sides[cell.Yes] != nil && sides[cell.No] != nil:
-		return []run{*sides[cell.Yes], *sides[cell.No]}, ""
-	case w.complete:
-		return nil, exhausted
+	if !w.complete { // not every combination was met: look around those that were
+		for _, from := range deciding[:min(len(deciding), maxAround)] {
+			if r := st.beside([]run{from}, i); r != nil {
+				return pair{[]run{from, *r}, true}
+			}
+		}
 	}
-	return nil, notFound
+	if sides[cell.Yes] != nil && sides[cell.No] != nil {
+		return pair{[]run{*sides[cell.Yes], *sides[cell.No]}, false}
+	}
+	return pair{}
 }
 
-// beside looks for a row that differs from a run of a worked case in one or two measures, and in question i only.
-func (st *study) beside(i int) *run {
+// beside looks for a row that differs from one of some runs in one or two measures, and in question i only.
+func (st *study) beside(runs []run, i int) *run {
 	reads := st.Reads(st.Plan(st.questions[i].Node))
 	var best *run
 	consider := func(from run, row cell.Row) bool {
@@ -196,13 +200,13 @@ func (st *study) beside(i int) *run {
 		best = &r
 		return true
 	}
-	for _, from := range st.runs {
+	for _, from := range runs {
 		if !st.decides(from, i) {
 			continue
 		}
 		row := from.row.Clone()
 		for _, x := range reads {
-			for _, v := range st.values(x) {
+			for _, v := range st.near(x, row.Value[x]) {
 				old, was := row.Value[x], row.Recorded[x]
 				row.Value[x], row.Recorded[x] = v, !math.IsNaN(v)
 				if consider(from, row) {
@@ -213,15 +217,15 @@ func (st *study) beside(i int) *run {
 		}
 	}
 	const most = 200 // runs times pairs are many
-	for n, from := range st.runs {
+	for n, from := range runs {
 		if n > most || !st.decides(from, i) {
 			continue
 		}
 		row := from.row.Clone()
 		for a, x := range reads {
 			for _, y := range reads[a+1:] {
-				for _, v := range st.values(x) {
-					for _, u := range st.values(y) {
+				for _, v := range st.near(x, row.Value[x]) {
+					for _, u := range st.near(y, row.Value[y]) {
 						old := [2]float64{row.Value[x], row.Value[y]}
 						was := [2]bool{row.Recorded[x], row.Recorded[y]}
 						row.Value[x], row.Value[y], row.Recorded[x], row.Recorded[y] = v, u, !math.IsNaN(v), !math.IsNaN(u)

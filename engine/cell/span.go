@@ -121,6 +121,26 @@ func (a *Axis) Value(cell int) (float64, bool) {
 	return a.Nice(span), true
 }
 
+// Near gives a plausible value of a measure from a cell, one that a person would write, not far from x where the cell is
+// wide; false where there is none.
+func (a *Axis) Near(cell int, x float64) (float64, bool) {
+	if a.Cells != nil {
+		return a.Value(cell)
+	}
+	span, ok := a.Plausible(cell)
+	if !ok {
+		return a.Value(cell)
+	}
+	lo, hi := a.Range()
+	switch near := (hi - lo) / 10; {
+	case x < span.Lo && span.Lo+near < span.Hi:
+		span.Hi, span.HiIn = span.Lo+near, true
+	case x > span.Hi && span.Hi-near > span.Lo:
+		span.Lo, span.LoIn = span.Hi-near, true
+	}
+	return a.Nice(span), true
+}
+
 // Nice gives a value near the middle of a plausible span of a measure with as few digits, in the measure's unit, as still
 // lie in it.
 func (a *Axis) Nice(s Span) float64 {

@@ -108,11 +108,11 @@ func questions(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) 
 	if c == nil || c.Questions == 0 {
 		return
 	}
-	alone := ""
-	if c.Masking > 0 {
-		alone = fmt.Sprintf(", %d of them only together with others", c.Masking)
+	with := ""
+	if n := len(c.Masking) + len(c.Unsure); n > 0 {
+		with = fmt.Sprintf(", %d of them only together with others", n)
 	}
-	for _, line := range source.Wrap(fmt.Sprintf("%d of %d questions were shown to decide their condition both ways%s.", c.Unique+c.Masking, c.Questions, alone), Columns) {
+	for _, line := range source.Wrap(fmt.Sprintf("%d of %d questions were shown to decide their condition both ways%s.", c.Unique+len(c.Masking)+len(c.Unsure), c.Questions, with), Columns) {
 		fmt.Fprintln(b, line)
 	}
 	list := func(title string, of []cases.Question, word func(cases.Question) string) {
@@ -126,9 +126,13 @@ func questions(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) 
 				fmt.Fprintf(b, "  … and %d more; --all lists them.\n", len(of)-i)
 				break
 			}
-			if q.Of != last {
-				last = q.Of
-				fmt.Fprintf(b, "  %s\n", st.in(strong, q.Of))
+			of := q.Of
+			if q.Field == "unless" {
+				of += ", unless"
+			}
+			if of != last {
+				last = of
+				fmt.Fprintf(b, "  %s\n", st.in(strong, of))
 			}
 			for j, line := range source.Wrap(strings.Join(strings.Fields(q.Text), " "), 56) {
 				lead := strings.Repeat(" ", 17)
@@ -141,6 +145,10 @@ func questions(b *strings.Builder, r *cases.Report, st Style, opt CasesOptions) 
 				fmt.Fprintf(b, "                 %s\n", st.in(faint, q.Note))
 			}
 		}
+	}
+	if opt.All {
+		list("Shown together with others, since they hang together:", c.Masking, func(cases.Question) string { return "together" })
+		list("Shown together with others; whether it could be alone is not certain:", c.Unsure, func(cases.Question) string { return "together" })
 	}
 	list("Can't decide:", c.Never, func(cases.Question) string { return "never" })
 	list("Not shown to decide:", c.Unshown, func(q cases.Question) string {

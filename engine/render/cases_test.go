@@ -23,12 +23,13 @@ func report() *cases.Report {
 			{Of: "rule.stiff", Text: "limb.tone >= 2", Place: "small/rules.hcl:8:15", Not: []string{"on", "above"}},
 			{Of: "rule.soft", Text: "limb.ankle_dorsiflexion_knee_extended <= 5°", Place: "small/rules_of_the_foot.hcl:108:15", Not: []string{"below"}},
 		}}
-	r.Coverage = &cases.Coverage{Conditions: 2, Questions: 9, Unique: 3, Masking: 1,
+	r.Coverage = &cases.Coverage{Conditions: 2, Questions: 10, Unique: 3,
+		Masking: []cases.Question{{Of: "finding.tight", Text: "limb.tone >= tone('3')"}}, Unsure: []cases.Question{{Of: "finding.loose", Text: "finding.tight"}},
 		Never: []cases.Question{{Of: "finding.tight", Text: "limb.tone >= tone('1')", Note: "No assessment within the plausible ranges makes it decide."}},
 		Unshown: []cases.Question{
 			{Of: "rule.stiff", Text: "limb.tone >= tone('2')", Lacks: "no", Ready: "case \"a\" {\n}\n"},
 			{Of: "rule.stiff", Text: "[limb.ankle_dorsiflexion_knee_extended, limb.ankle_dorsiflexion_knee_flexed].exists(x, x < deg(0))", Lacks: "both", Ready: "case \"b\" {\n}\n"},
-			{Of: "rule.soft", Text: "limb.tone <= tone('2')", Lacks: "pair", Ready: "case \"c\" {\n}\n"},
+			{Of: "rule.soft", Field: "unless", Text: "limb.tone <= tone('2')", Lacks: "pair", Ready: "case \"c\" {\n}\n"},
 			{Of: "caution.x", Text: "person.age < years(1)", Lacks: "yes", Note: "No assessment was found that shows it."},
 		}}
 	for i := range 12 {

@@ -4,7 +4,7 @@ GO ?= go
 STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
 FUZZTIME ?= 60s
 
-.PHONY: build test test-long bench lint oracle tools
+.PHONY: build test test-long bench bench-replay lint oracle tools
 
 build:
 	$(GO) build -o crus ./cmd/crus
@@ -16,12 +16,19 @@ test: oracle tools
 # The race detector, and every fuzz target for $(FUZZTIME): about ten minutes.
 test-long: test
 	$(GO) test -race ./...
+	$(GO) test ./engine/replay -run '^TestAgreesWithReason$$' -pairs 100000 -timeout 40m
 	@set -e; for pkg in $$($(GO) list ./...); do \
 		for target in $$($(GO) test -list '^Fuzz' $$pkg | grep '^Fuzz' || true); do \
 			echo "$$pkg $$target"; \
 			$(GO) test -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 2s $$pkg; \
 		done; \
 	done
+
+# Replay against cel-go and against conditions written by hand; the last line tells how many times faster it is, how many
+# assessments a second both processors manage, and the most memory.
+bench-replay:
+	@out=$$($(GO) test ./engine/replay -run '^$$' -bench '^BenchmarkComparison$$' -benchtime 1x) || { echo "$$out"; exit 1; }; \
+		echo "$$out" | sed -n '/^|/p; /^ratio/p'
 
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...

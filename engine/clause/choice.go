@@ -59,18 +59,27 @@ type Choice struct {
 	fit   []Lit // of a number: what may, where these agree
 }
 
+// Says makes the literals of each piece of advice on a choice: its rule is in force on some row.
+func (c *Clauses) Says(topic int, f *Forces) (out []Lit) {
+	for _, s := range c.frame.Space.Topics[topic].Says {
+		var any []Lit
+		for row := range c.Rows {
+			any = append(any, f.rule(row, s.Rule.Index).yes)
+		}
+		out = append(out, c.Or(any...))
+	}
+	return out
+}
+
 // Choice makes the literals of what becomes of a choice, with the rules in force on all rows.
 func (c *Clauses) Choice(topic int, f *Forces) *Choice {
 	t := c.frame.Space.Topics[topic]
-	out := &Choice{Exact: true, Stands: c.yes}
+	out := &Choice{Says: c.Says(topic, f), Exact: true, Stands: c.yes}
 	for _, s := range t.Says {
-		var any []Lit
 		for row := range c.Rows {
 			r := f.rule(row, s.Rule.Index)
-			any = append(any, r.yes)
 			out.Stands = c.And(out.Stands, c.Or(r.yes, r.no))
 		}
-		out.Says = append(out.Says, c.Or(any...))
 		out.Exact = out.Exact && (s.Advice.Term == nil || s.Advice.Fixed)
 	}
 	all := c.yes

@@ -26,7 +26,7 @@ func (f *Frame) tabulate() {
 		if n, asked := f.asks[i]; asked {
 			plan := s.Plan(n)
 			f.tables[i] = f.table(a.Inputs, func(r cell.Row) int { s.WorkOn(c, r, plan); return c.Cell[i] })
-			f.sure[i] = f.surely(a.Term)
+			f.sure[i] = f.Surely(a.Term)
 		}
 	}
 	for i, u := range s.Unclear {
@@ -84,22 +84,22 @@ func (t *table) cells(k int) []int {
 	return out
 }
 
-// surely reports whether a term can always be worked out of what is recorded and was.
-func (f *Frame) surely(t *cell.Term) bool {
+// Surely reports whether a term can always be worked out of what is recorded and was.
+func (f *Frame) Surely(t *cell.Term) bool {
 	switch t.Op {
 	case cell.Number, cell.Read:
 		return true
 	case cell.Over:
-		return t.B.Op == cell.Number && t.B.X != 0 && f.surely(t.A)
+		return t.B.Op == cell.Number && t.B.X != 0 && f.Surely(t.A)
 	case cell.Choose:
-		return f.known(t.Node) && f.surely(t.A) && f.surely(t.B)
+		return f.known(t.Node) && f.Surely(t.A) && f.Surely(t.B)
 	case cell.Holds:
 		return f.known(t.Node)
 	case cell.Call, cell.Asked:
 		return false
 	}
 	for _, x := range append(slices.Clone(t.Of), t.A, t.B) {
-		if x != nil && !f.surely(x) {
+		if x != nil && !f.Surely(x) {
 			return false
 		}
 	}
@@ -111,7 +111,7 @@ func (f *Frame) known(n int) bool {
 	switch x := f.Space.Nodes[n]; x.Op {
 	case cell.Ask:
 		a := f.Space.Axes[f.Space.Questions[x.X].Axis]
-		return a.Term == nil || f.surely(a.Term)
+		return a.Term == nil || f.Surely(a.Term)
 	case cell.Opaque:
 		return false
 	case cell.Not:

@@ -14,15 +14,17 @@ type Solver interface {
 	Add(clause ...Lit)          // one of these holds
 	Solve(assuming ...Lit) bool // whether all clauses can hold, and these
 	Holds(l Lit) bool           // in what Solve found last; what was added since does not change it
+	Failed() []Lit              // of what was assumed last, some that can't hold together
 }
 
 // solver is gini. Of the solvers that were tried it is the one that answered every question right and was the
 // fastest; docs/cells.md has the numbers.
 type solver struct {
-	gini  *gini.Gini
-	count Lit
-	found []bool // of each variable
-	never bool   // the clauses can't hold, whatever is assumed; gini must not be asked again then
+	gini   *gini.Gini
+	count  Lit
+	found  []bool // of each variable
+	failed []Lit
+	never  bool // the clauses can't hold, whatever is assumed; gini must not be asked again then
 }
 
 func newSolver() *solver { return &solver{gini: gini.New()} }
@@ -41,6 +43,7 @@ func (s *solver) Add(clause ...Lit) {
 }
 
 func (s *solver) Solve(assuming ...Lit) bool {
+	s.failed = nil
 	if s.never {
 		return false
 	}
@@ -51,7 +54,10 @@ func (s *solver) Solve(assuming ...Lit) bool {
 		s.gini.Assume(z.Dimacs2Lit(int(l)))
 	}
 	if s.gini.Solve() != 1 {
-		s.never = len(s.gini.Why(nil)) == 0
+		for _, l := range s.gini.Why(nil) {
+			s.failed = append(s.failed, Lit(l.Dimacs()))
+		}
+		s.never = s.failed == nil
 		return false
 	}
 	s.found = s.found[:0]
@@ -70,3 +76,5 @@ func (s *solver) Holds(l Lit) bool {
 	}
 	return s.found[l-1]
 }
+
+func (s *solver) Failed() []Lit { return s.failed }

@@ -9,17 +9,20 @@ import (
 	"crus/engine/clause"
 )
 
-// The bounds of one question.
+// The bounds of one question, after which it is undecided.
 const (
-	maxSteps  = 4000 // solutions that are looked at
-	maxPassed = 12   // solutions that could be neither made real nor excluded, after which a question is undecided
+	maxSteps  = 1000      // solutions that are looked at
+	maxPassed = 12        // solutions that could be neither made real nor excluded
+	maxWork   = 2_000_000 // nodes that are worked out to make solutions real
 )
 
 // query is a question: whether some assessment is such.
 type query struct {
 	*clause.Clauses
 	assume []clause.Lit
-	nodes  []int // that accept reads, and the terms' nodes
+	wish   []clause.Lit // assumed as long as it can be
+	nodes  []int        // that accept reads, and the terms' nodes
+	most   int          // solutions that are looked at; 0: maxSteps
 	accept func(cs []*cell.Case) bool
 	shown  func(rows []cell.Row) bool // whether package reason shows the same; nil: it is not asked
 	hangs  []clause.Lit               // what accept hangs on besides nodes: which pieces of advice are in force
@@ -72,7 +75,10 @@ func (a *asker) begin(rows int) *query {
 // impossible is added as a clause.
 func (a *asker) ask(q *query) answer {
 	t := &trial{asker: a, query: q, dice: rand.New(rand.NewPCG(1, 2))}
-	for range maxSteps {
+	for n := range maxSteps {
+		if q.most > 0 && n == q.most {
+			break
+		}
 		if a.ctx.Err() != nil {
 			t.doubt(Doubt{Why: "The work was stopped before it was decided."})
 			break
@@ -86,7 +92,7 @@ func (a *asker) ask(q *query) answer {
 		if rows := t.step(); rows != nil {
 			return answer{status: Found, rows: rows}
 		}
-		if t.passed > maxPassed {
+		if t.passed > maxPassed || t.spent > maxWork {
 			break
 		}
 	}
@@ -104,13 +110,23 @@ func (t *trial) solve() bool {
 			all = append(all, t.LineKnown(i))
 		}
 	}
-	if len(all) > len(t.assume) && !t.partly {
+	if len(all) > len(t.assume) && !t.partly && len(t.wish) == 0 {
 		if t.Solve(all...) {
 			return true
 		}
 		t.partly = true // what is added only excludes more
 	}
-	return t.Solve(t.assume...)
+	for {
+		if t.Solve(append(slices.Clone(t.assume), t.wish...)...) {
+			return true
+		}
+		failed := t.Failed()
+		n := len(t.wish)
+		t.wish = slices.DeleteFunc(t.wish, func(l clause.Lit) bool { return slices.Contains(failed, l) })
+		if len(t.wish) == n {
+			return false
+		}
+	}
 }
 
 // trial is the work on one question.
@@ -123,6 +139,7 @@ type trial struct {
 	values []float64 // of each line; NaN: not recorded
 	doubts []Doubt
 	passed int
+	spent  int // nodes that were worked out
 
 	formulas, unclear map[clause.Worked]bool // that the last solution makes use of
 	partly            bool                   // there is no solution in which all is recorded
@@ -206,8 +223,12 @@ func (t *trial) work() {
 			r.Value[axis], r.Recorded[axis] = x, x == x
 		}
 		t.WorkOn(t.cases[i], r, t.plan)
+		t.spent += len(t.plan) + costOfUnclear*len(t.Opened)
 	}
 }
+
+// costOfUnclear is how much an unclear part costs, in nodes.
+const costOfUnclear = 100
 
 // amiss lists the formulas and unclear parts that come out in another way than the last solution says.
 func (t *trial) amiss() (out []fault) {
@@ -261,11 +282,7 @@ func (t *trial) unlike() []cell.Row {
 			not = append(not, l)
 		}
 	}
-	if t.exact {
-		t.Add(not...)
-	} else {
-		t.leave(not)
-	}
+	t.leave(not)
 	return nil
 }
 

@@ -198,19 +198,25 @@ func (p *prover) parts(q asked) []part {
 		if !t.Numeric() {
 			break
 		}
-		if computed(i) && (q.kind == Contradiction && !aims(i) || q.kind == Tie && aims(i) && t.Of == vocab.Person) {
-			out = append(out, func(x *query, c *clause.Choice) clause.Lit { return c.Says[i] })
+		if computed(i) && (q.kind == Contradiction && !aims(i) && !p.leaves(s, nil) || q.kind == Tie && aims(i) && t.Of == vocab.Person) {
+			out = append(out, func(x *query, c *clause.Choice) clause.Lit {
+				if q.kind == Contradiction {
+					return x.beyond(p.asker, c.Says[i], s)
+				}
+				return c.Says[i]
+			})
 		}
 		if computed(i) && q.kind == Open && !aims(i) {
 			out = append(out, func(x *query, c *clause.Choice) clause.Lit { return x.And(c.Says[i], -some(x, c, aims)) })
 		}
-		if computed(i) && q.kind == Gap { // of a formula that can't be worked out nothing is advised
+		if computed(i) && q.kind == Gap && !p.sure(q.topic) { // of a formula that can't be worked out nothing is advised
 			out = append(out, func(x *query, c *clause.Choice) clause.Lit {
 				return x.And(c.Says[i], -some(x, c, func(j int) bool { return !computed(j) }))
 			})
 		}
 		for j, r := range t.Says[:i] {
 			against := s.Advice.Verb == ruleset.AtLeast && r.Advice.Verb == ruleset.AtMost || s.Advice.Verb == ruleset.AtMost && r.Advice.Verb == ruleset.AtLeast
+			against = against && !p.leaves(s, &r)
 			if (computed(i) || computed(j)) && (q.kind == Contradiction && against || q.kind == Tie && aims(i) && aims(j)) {
 				out = append(out, func(x *query, c *clause.Choice) clause.Lit { return x.And(c.Says[i], c.Says[j]) })
 			}

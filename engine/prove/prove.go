@@ -1,7 +1,6 @@
 package prove
 
 import (
-
 	"context"
 	"runtime"
 	"sync"
@@ -27,12 +26,12 @@ func Prove(ctx context.Context, s *cell.Space, o Options) *Report {
 	p.scope()
 	if p.seen.applies != nil || p.doubt != nil {
 		p.rules()
-			p.findings()
-			p.cautions()
-			p.choices()
-			p.additions()
-			p.hidden()
-		}
+		p.findings()
+		p.cautions()
+		p.choices()
+		p.additions()
+		p.hidden()
+	}
 	return p.finish()
 }
 

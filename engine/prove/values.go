@@ -40,7 +40,7 @@ func (t *trial) climb(amiss []fault) bool {
 	}
 	start := append([]float64(nil), t.values...)
 	best := t.far()
-	for n := range maxClimb {
+	for n := 0; n < maxClimb && t.spent < maxWork; n++ {
 		if n%60 == 59 { // from elsewhere
 			for _, i := range moves {
 				t.values[i] = t.draw(i)
@@ -83,7 +83,7 @@ func (t *trial) vary() bool {
 	if len(moves) == 0 {
 		return false
 	}
-	for n := range maxClimb {
+	for n := 0; n < maxClimb && t.spent < maxWork; n++ {
 		if n%3 == 0 {
 			for _, i := range moves {
 				t.values[i] = t.draw(i)

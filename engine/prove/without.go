@@ -1,6 +1,8 @@
 package prove
 
 import (
+	"slices"
+
 	"crus/engine/cell"
 	"crus/engine/clause"
 	"crus/engine/reason"
@@ -12,9 +14,8 @@ func (p *prover) additions() {
 	for i := range left {
 		left[i].status = Absent
 	}
-	p.each(len(p.Topics), func(i int) bool { return len(p.pending(i)) > 0 },
-		func(a *asker, i int) answer { return p.askWithout(a, i) },
-		func(i int, a answer) {
+	pass := func(ask func(a *asker, topic int) answer) {
+		p.each(len(p.Topics), func(i int) bool { return len(p.pending(i)) > 0 }, ask, func(i int, a answer) {
 			for k, rule := range a.rules {
 				switch b := a.parts[k]; b.status {
 				case Found:
@@ -27,6 +28,9 @@ func (p *prover) additions() {
 				}
 			}
 		})
+	}
+	pass(p.askAlone)
+	pass(p.askWithout)
 	for i, r := range p.Rules {
 		if p.seen.set[i] == nil { // it never fires, or that is undecided
 			continue
@@ -56,11 +60,7 @@ const together = 6
 
 // askWithout asks of each rule that bears on a choice whether it comes out in another way, for some assessment, without it.
 func (p *prover) askWithout(a *asker, topic int) answer {
-	out := answer{rules: p.pending(topic)}
-	out.parts = make([]answer, len(out.rules))
-	for k := range out.parts {
-		out.parts[k].status = Absent
-	}
+	out := p.absent(topic)
 	for _, rows := range p.rowsOf(topic) {
 		var q *query
 		var with *clause.Choice
@@ -80,11 +80,8 @@ func (p *prover) askWithout(a *asker, topic int) answer {
 			q.hangs, q.says, q.nodes = nil, nil, p.nodesWithout([]int{p.Applies}, rule)
 			q.onChoice(a, topic, with)
 			q.onChoice(a, topic, without)
-			differs := func(rule int, cs []*cell.Case) bool {
-				return p.counts(rule, cs) && !p.decide(topic, cs, nil).Same(p.decide(topic, cs, p.without(rule, cs)))
-			}
 			q.accept = func(cs []*cell.Case) bool {
-				return cs[0].Truth[a.Applies] == cell.Yes && differs(rule, cs)
+				return cs[0].Truth[a.Applies] == cell.Yes && p.differs(topic, rule, cs)
 			}
 			ans := a.ask(q)
 			if ans.status == Undecided {
@@ -93,14 +90,66 @@ func (p *prover) askWithout(a *asker, topic int) answer {
 			if ans.status != Found {
 				continue
 			}
-			for i, r := range ans.rows { // it may show of others too that they matter
-				p.Work(a.cases[i], r)
+			p.also(a, topic, ans.rows, out)
+		}
+	}
+	return out
+}
+
+// differs reports whether a choice comes out in another way without a rule.
+func (p *prover) differs(topic, rule int, cs []*cell.Case) bool {
+	return p.counts(rule, cs) && !p.decide(topic, cs, nil).Same(p.decide(topic, cs, p.without(rule, cs)))
+}
+
+// also notes of which rules some rows show that they make a difference.
+func (p *prover) also(a *asker, topic int, rows []cell.Row, out answer) {
+	for i, r := range rows {
+		p.Work(a.cases[i], r)
+	}
+	for k, rule := range out.rules {
+		if out.parts[k].status != Found && p.differs(topic, rule, a.cases[:len(rows)]) {
+			out.parts[k] = answer{status: Found}
+		}
+	}
+}
+
+// absent begins an answer about the rules that bear on a choice.
+func (p *prover) absent(topic int) answer {
+	out := answer{rules: p.pending(topic)}
+	out.parts = make([]answer, len(out.rules))
+	for k := range out.parts {
+		out.parts[k].status = Absent
+	}
+	return out
+}
+
+// askAlone looks for assessments on which a rule is in force and as few others speak of the choice as can be: then it mostly
+// makes a difference. That is quicker than to ask for a difference.
+func (p *prover) askAlone(a *asker, topic int) answer {
+	out := p.absent(topic)
+	q := a.begin(1)
+	says := q.Says(topic, q.Forces(-1))
+	for k, rule := range out.rules {
+		if out.parts[k].status == Found {
+			continue
+		}
+		this := q.Var() // so that what is left out of account for this rule does not bind the others
+		q.assume, q.guard = []clause.Lit{this, q.True(0, p.Rules[rule].Force)}, []clause.Lit{-this}
+		q.wish, q.most = nil, 12
+		q.nodes = p.nodesWithout([]int{p.Applies}, rule)
+		q.hangs, q.says = says, p.Topics[topic].Says
+		for i, s := range p.Topics[topic].Says {
+			q.nodes = append(q.nodes, s.Rule.Force)
+			q.nodes = append(q.nodes, a.nodesOf(s.Advice.Term)...)
+			if s.Rule.Index != rule && !slices.Contains(p.under[rule], s.Rule.Index) {
+				q.wish = append(q.wish, -says[i])
 			}
-			for j, other := range out.rules[k:] {
-				if out.parts[k+j].status != Found && differs(other, a.cases[:rows]) {
-					out.parts[k+j] = answer{status: Found}
-				}
-			}
+		}
+		q.accept = func(cs []*cell.Case) bool {
+			return cs[0].Truth[a.Applies] == cell.Yes && p.differs(topic, rule, cs)
+		}
+		if ans := a.ask(q); ans.status == Found {
+			p.also(a, topic, ans.rows, out)
 		}
 	}
 	return out

@@ -110,6 +110,9 @@ func (w *walker) same(x *result) bool {
 		if axis < 0 {
 			continue
 		}
+		if x.agreed { // its truths don't tell
+			return false
+		}
 		was, is := w.s.rows[i].c.Truth, w.s.rows[i].place(w.s.w, 1).Truth
 		if x.topic == nil {
 			n := w.s.node(x)
@@ -118,12 +121,26 @@ func (w *walker) same(x *result) bool {
 			}
 			continue
 		}
-		if w.s.w.bears[axis].numbers[x.topic.Index] || x.agreed {
+		b := &w.s.w.bears[axis]
+		if b.numbers[x.topic.Index] {
 			return false
 		}
+		doubt := false
 		for _, say := range x.topic.Says {
-			if was[say.Rule.Force] != is[say.Rule.Force] {
+			n := say.Rule.Force
+			if was[n] != is[n] {
 				return false
+			}
+			doubt = doubt || is[n] == cell.Unknown
+		}
+		if doubt && b.formulas {
+			return false
+		}
+		if doubt { // what is not known may come to something else all the same
+			for _, n := range b.nodes {
+				if was[n] != is[n] {
+					return false
+				}
 			}
 		}
 	}
@@ -142,11 +159,7 @@ func (w *walker) standing(x *result, at float64) standing {
 	}
 	out := w.s.standing(x, cases)
 	if x.agreed || x.topic != nil && waits(x.topic, cases) {
-		v, ok := w.s.with(values{w.key: {value: at, recorded: true}}).agreed(x, out)
-		if !ok {
-			return x.now
-		}
-		out = v
+		out, _ = w.s.with(values{w.key: {value: at, recorded: true}}).agreed(x, out)
 	}
 	return out
 }

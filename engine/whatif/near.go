@@ -213,6 +213,9 @@ func (s *scene) standing(x *result, cases []*cell.Case) standing {
 // agreed says what a result comes to whatever is missing, or what it is now where that is not so; false where neither is
 // known.
 func (s *scene) agreed(x *result, now standing) (standing, bool) {
+	if s.rows[0].c.Truth[s.w.Applies] == cell.Unknown { // all is provisional
+		return now, false
+	}
 	s.leave(completing, s.missing)
 	var q *question
 	if x.topic != nil {
@@ -229,7 +232,7 @@ func (s *scene) agreed(x *result, now standing) (standing, bool) {
 		}
 		return s.standing(x, cases), true
 	}
-	if x.topic != nil && (!f.settled || f.provisional) {
+	if x.topic != nil && !q.asks && (!f.settled || f.provisional) {
 		if v, ok := s.freely(x.topic, x.rows); ok {
 			now.Verdict = v
 			return now, true

@@ -1,6 +1,10 @@
 package whatif
 
-import "crus/engine/cell"
+import (
+	"slices"
+
+	"crus/engine/cell"
+)
 
 // reader gathers the measures' axes that nodes and terms read.
 type reader struct {
@@ -88,9 +92,10 @@ func (w *Advisor) termInputs(t *cell.Term) []int {
 
 // bearing is what a measure's axis bears on.
 type bearing struct {
-	nodes   []int  // in their order
-	topics  []bool // by index
-	numbers []bool // of each topic: a number is worked out from it
+	nodes    []int  // in their order
+	topics   []bool // by index
+	formulas bool   // a formula that is compared reads it
+	numbers  []bool // of each topic: a number is worked out from it
 }
 
 // bear finds out what each measure bears on.
@@ -106,6 +111,9 @@ func (w *Advisor) bear() {
 			if r.nodes[n][a] {
 				b.nodes = append(b.nodes, n)
 			}
+		}
+		for _, in := range w.inputs[w.Measures:] {
+			b.formulas = b.formulas || slices.Contains(in, a)
 		}
 		for i, t := range w.Topics {
 			for _, s := range t.Says {

@@ -8,8 +8,8 @@ import (
 	"github.com/sergi/go-diff/diffmatchpatch"
 )
 
-// context is how many unchanged lines are shown around a change.
-const context = 2
+// around is how many unchanged lines are shown around a change.
+const around = 2
 
 // diffLine is one line of a comparison: ' ' in both, '-' before only, '+' after only.
 type diffLine struct {
@@ -24,7 +24,7 @@ func writeDiff(w io.Writer, t tidiedFile) {
 	shown := make([]bool, len(lines))
 	for i, l := range lines {
 		if l.sign != ' ' {
-			for j := max(0, i-context); j < min(len(lines), i+context+1); j++ {
+			for j := max(0, i-around); j < min(len(lines), i+around+1); j++ {
 				shown[j] = true
 			}
 		}

@@ -38,6 +38,30 @@ func (p *progress) at(done, all int) {
 	_ = p.bar.Set(done) // nowhere to report to
 }
 
+// of shows that so many assessments are done of about so many, or of nobody knows how many where that is -1; with the rate
+// and the time left.
+func (p *progress) of(done, all int64) {
+	if p.to == nil || time.Since(p.began) < patience {
+		return
+	}
+	if p.bar == nil {
+		p.bar = progressbar.NewOptions64(all, progressbar.OptionSetWriter(p.to), progressbar.OptionSetDescription(p.what), progressbar.OptionSetWidth(20),
+			progressbar.OptionThrottle(100*time.Millisecond), progressbar.OptionShowIts(), progressbar.OptionSetItsString("assessments"),
+			progressbar.OptionSetPredictTime(true), progressbar.OptionClearOnFinish())
+	}
+	if all > 0 {
+		p.bar.ChangeMax64(max(all, done+1)) // at the end it is taken away
+	}
+	_ = p.bar.Set64(done) // nowhere to report to
+}
+
+// clear takes the bar away for now, so that something else can be written.
+func (p *progress) clear() {
+	if p.bar != nil {
+		_ = p.bar.Clear() // nowhere to report to
+	}
+}
+
 // end takes the bar away.
 func (p *progress) end() {
 	if p.bar != nil {

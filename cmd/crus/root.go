@@ -57,7 +57,7 @@ program or stands in a --library folder.`,
 	complete(root, "color", a.colour.complete)
 	_ = root.MarkPersistentFlagDirname("library") // the flag was defined just above
 
-	root.AddCommand(a.advise(), a.sheet(), a.form(), a.check(), a.tidy(), a.cases(), a.prove(), a.cite(), a.version())
+	root.AddCommand(a.advise(), a.sheet(), a.form(), a.check(), a.tidy(), a.cases(), a.prove(), a.tally(), a.cite(), a.version())
 	root.SetHelpCommand(a.help())
 	root.SetHelpCommandGroupID(groupOther)
 	root.SetCompletionCommandGroupID(groupOther)

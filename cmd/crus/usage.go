@@ -24,6 +24,13 @@ func needs(names ...string) cobra.PositionalArgs {
 	}
 }
 
+// needsSome takes an argument for each of the names, or several for the last.
+func needsSome(names ...string) cobra.PositionalArgs {
+	return func(c *cobra.Command, args []string) error {
+		return needs(names...)(c, args[:min(len(args), len(names))])
+	}
+}
+
 // atMost takes up to n arguments.
 func atMost(n int) cobra.PositionalArgs {
 	return func(c *cobra.Command, args []string) error {

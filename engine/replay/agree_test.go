@@ -31,7 +31,7 @@ func (l *list) Next() (replay.Fill, error) {
 	if len(l.rest) == 0 {
 		return nil, io.EOF
 	}
-	mine := l.rest[:min(len(l.rest), (replay.BlockRows-20)/2)]
+	mine := l.rest[:min(len(l.rest), replay.BlockCases)]
 	l.rest = l.rest[len(mine):]
 	return func(b *replay.Block) error {
 		for _, a := range mine {

@@ -11,6 +11,9 @@ import (
 const (
 	BlockRows = 1024
 	words     = BlockRows / 64
+
+	// BlockCases is how many assessments surely find room in a block.
+	BlockCases = (BlockRows - words) / 2
 )
 
 // Block is up to 1,024 rows in columns. A row is one assessment as one limb sees it, or the person alone, as in
@@ -58,10 +61,8 @@ func (b *Block) Reset() {
 	}
 }
 
-// Room reports whether another assessment surely finds room.
-func (b *Block) Room() bool { return b.Rows+3 <= BlockRows }
-
-// Add adds an assessment, as a row for each limb that a device is for, or one of the person alone. There must be room.
+// Add adds an assessment, as a row for each limb that a device is for, or one of the person alone. There must be
+// room: see [BlockCases].
 func (b *Block) Add(s *cell.Space, a *assess.Assessment) {
 	sides := a.DeviceFor
 	if len(sides) == 0 {

@@ -26,10 +26,10 @@ type CautionTally struct{ Of, Fired, Pending, Provisional int64 }
 // ChoiceTally counts what became of a choice: over limbs, or over cases for one of the person.
 type ChoiceTally struct {
 	Of          int64
-	Status      map[string]int64         // of package reason
-	Picked      []int64                  // of each option: by a rule or by default
-	Level       []int64                  // of each option: with others
-	Numbers     map[reason.Verdict]int64 // of a choice with a number
+	Status      map[string]int64  // of package reason
+	Picked      []int64           // of each option: by a rule or by default
+	Level       []int64           // of each option: with others
+	Values      map[float64]int64 // of a choice with a number: those that are settled or default
 	Provisional int64
 	Whatever    int64 // it stands whatever is missing, although what is known does not say so
 }
@@ -37,7 +37,7 @@ type ChoiceTally struct {
 func (p *Program) newTally() *Tally {
 	t := &Tally{Rules: make([]RuleTally, len(p.rules)), Cautions: make([]CautionTally, len(p.space.Cautions))}
 	for _, x := range p.space.Topics {
-		t.Choices = append(t.Choices, ChoiceTally{Status: map[string]int64{}, Picked: make([]int64, len(x.Options)), Level: make([]int64, len(x.Options)), Numbers: map[reason.Verdict]int64{}})
+		t.Choices = append(t.Choices, ChoiceTally{Status: map[string]int64{}, Picked: make([]int64, len(x.Options)), Level: make([]int64, len(x.Options)), Values: map[float64]int64{}})
 	}
 	return t
 }
@@ -96,7 +96,9 @@ func (x *ChoiceTally) count(c *ChoiceResult, n int) {
 			if k > 0 {
 				v := c.verdicts.verdicts[id]
 				x.Status[v.Status] += k
-				x.Numbers[v] += k
+				if v.Status == reason.Settled || v.Status == reason.Default {
+					x.Values[v.Lo] += k
+				}
 			}
 		}
 		return
@@ -124,10 +126,8 @@ func (x *ChoiceTally) count(c *ChoiceResult, n int) {
 	add(c.Topic.Silent.Status, silent)
 	add(reason.Conflict, conflict)
 	add(reason.IsOpen, open)
-	add(reason.Settled, x.of(on)-silent-conflict-open)
+	add(reason.Settled, ones64(on, on)-silent-conflict-open)
 }
-
-func (x *ChoiceTally) of(on []uint64) int64 { return ones64(on, on) }
 
 // add takes in another tally, but for its number of cases.
 func (t *Tally) add(u *Tally) {
@@ -150,8 +150,8 @@ func (t *Tally) add(u *Tally) {
 		for s, k := range x.Status {
 			y.Status[s] += k
 		}
-		for v, k := range x.Numbers {
-			y.Numbers[v] += k
+		for v, k := range x.Values {
+			y.Values[v] += k
 		}
 	}
 }

@@ -130,3 +130,6 @@ func (c *Clauses) LineKnown(i int) Lit { return c.lines[i].known }
 
 // FormulaKnown gives the literal for a formula being known.
 func (c *Clauses) FormulaKnown(w Worked) Lit { return c.formulas[w.Row][w.X].known }
+
+// Look makes a solution say where a measure lies, though no clause asks.
+func (c *Clauses) Look(row, axis int) { c.line(c.frame.at[c.Rows][row][axis]) }

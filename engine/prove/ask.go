@@ -28,6 +28,7 @@ type query struct {
 	hangs  []clause.Lit               // what accept hangs on besides nodes: which pieces of advice are in force
 	says   []cell.Say                 // the same, as advice
 	exact  bool                       // it hangs on nothing else, such as the numbers that formulas advise
+	maybe  func(t *trial) bool        // whether the numbers leave it open; nil: that is not known
 	guard  []clause.Lit               // added to a clause that holds for this question only, not for others of the same clauses
 }
 
@@ -254,12 +255,18 @@ type fault struct {
 }
 
 // unlike deals with a solution that is real and not accepted: because of numbers that are advised, or because of what
-// is done with them. Other values are tried; then what the answer hangs on is excluded.
+// is done with them. Where the numbers leave it open, other values are tried; then what the answer hangs on is excluded.
 func (t *trial) unlike() []cell.Row {
-	if !t.exact && t.vary() {
-		return t.settle()
+	if len(t.hangs) == 0 { // clauses and cells disagree, which would be a fault of the program
+		t.passed++
+		t.doubt(Doubt{Why: "An assessment that should show it does not."})
+		t.leave(t.not(t.Asked))
+		return nil
 	}
-	if !t.exact {
+	if !t.exact && (t.query.maybe == nil || t.query.maybe(t)) {
+		if t.vary() {
+			return t.settle()
+		}
 		t.passed++
 		for i, s := range t.says {
 			if t.Holds(t.hangs[i]) && s.Advice.Term != nil && !s.Advice.Fixed {
@@ -268,13 +275,7 @@ func (t *trial) unlike() []cell.Row {
 			}
 		}
 	}
-	if len(t.hangs) == 0 { // clauses and cells disagree, which would be a fault of the program
-		t.passed++
-		t.doubt(Doubt{Why: "An assessment that should show it does not."})
-		t.leave(t.not(t.Asked))
-		return nil
-	}
-	var not []clause.Lit
+	not := t.not(t.computed())
 	for _, l := range t.hangs {
 		if t.Holds(l) {
 			not = append(not, -l)

@@ -110,6 +110,7 @@ func (p *prover) askChoice(a *asker, q asked) (answer, *found) {
 			c := x.Choice(q.topic, x.Forces(-1))
 			x.assume = append(x.assume, part(x, c), c.Stands)
 			x.onChoice(a, q.topic, c)
+			x.maybe = func(t *trial) bool { return q.could(t, p.Topics[q.topic]) }
 			x.accept = func(cs []*cell.Case) bool {
 				return cs[0].Truth[a.Applies] == cell.Yes && p.is(q, p.decide(q.topic, cs, nil), cs)
 			}
@@ -139,6 +140,11 @@ func (q *query) onChoice(a *asker, topic int, c *clause.Choice) {
 		q.hangs, q.says = append(q.hangs, c.Says[i]), append(q.says, s)
 		q.nodes = append(q.nodes, s.Rule.Force)
 		q.nodes = append(q.nodes, a.nodesOf(s.Advice.Term)...)
+		for row := range q.Rows {
+			for _, axis := range reads(s.Advice.Term) {
+				q.Look(row, axis)
+			}
+		}
 	}
 	q.exact = q.exact && c.Exact
 }

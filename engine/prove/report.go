@@ -78,7 +78,7 @@ type Verdict struct {
 	Part    string    `json:"part"`               // the ruleset that it is about: of a choice the whole, else the one that defines the name
 	Place   string    `json:"place,omitempty"`    // file:line:column of the block; of a choice ""
 	Status  Status    `json:"status"`             //
-	Fault   bool      `json:"fault"`              // as Kind.Fault
+	Fault   bool      `json:"fault"`              // as Kind.Fault, of the ruleset itself; what is found of one that it builds on is a remark
 	Rests   []Doubt   `json:"rests_on,omitempty"` // Undecided: what stood in the way
 	Limb    string    `json:"limb,omitempty"`     // the limb of the witness on which it shows: "left"; "": for the person
 	Rules   []string  `json:"rules,omitempty"`    // of the witness: Contradiction: a smallest set that can't hold; Tie: those that prefer; AlwaysSetAside: those that override

@@ -73,7 +73,7 @@ func (t *trial) vary() bool {
 		for k, s := range t.says {
 			if t.Holds(t.hangs[k]) && s.Advice.Term != nil {
 				for row := range t.Rows {
-					for _, axis := range t.reads(s.Advice.Term) {
+					for _, axis := range reads(s.Advice.Term) {
 						yield(t.frame.Line(t.Rows, row, axis))
 					}
 				}
@@ -100,7 +100,7 @@ func (t *trial) vary() bool {
 }
 
 // reads lists the measures' axes that a term reads itself.
-func (t *trial) reads(x *cell.Term) (out []int) {
+func reads(x *cell.Term) (out []int) {
 	if x == nil {
 		return nil
 	}
@@ -108,7 +108,7 @@ func (t *trial) reads(x *cell.Term) (out []int) {
 		return []int{x.Axis}
 	}
 	for _, part := range append([]*cell.Term{x.A, x.B}, x.Of...) {
-		out = append(out, t.reads(part)...)
+		out = append(out, reads(part)...)
 	}
 	return out
 }

@@ -27,6 +27,7 @@ type Outcome struct {
 	WaitsFor   []string           `json:"applies_waits_for,omitempty"` // where applies is unknown
 	Person     *Result            `json:"person,omitempty"`
 	Limbs      map[string]*Result `json:"limbs,omitempty"`                  // left, right
+	Instead    []*Instead         `json:"instead,omitempty"`                // what was asked about
 	NotLooked  []string           `json:"boundary_not_looked_at,omitempty"` // recorded measures that state no error, as person.x, left.x or right.x
 	Notices    []string           `json:"notices"`
 }
@@ -199,7 +200,7 @@ type Caution struct {
 
 // Near is one result that another value of one measure, within its measurement error, would change.
 type Near struct {
-	Result   string  `json:"result"`  // a choice, or caution.x, which may be silent now
+	Result   string  `json:"result"`  // a choice, caution.x, which may be silent now, or applies
 	Measure  string  `json:"measure"` // limb.x, person.x or other.x
 	Label    string  `json:"label"`
 	Value    string  `json:"value"`          // as recorded, in words
@@ -210,10 +211,55 @@ type Near struct {
 	There    Beside  `json:"there"`
 }
 
+// What was found of another result that was asked about.
+const (
+	InsteadAlready  = "already"   // it is advised as it is
+	InsteadFound    = "found"     // there are ways to it
+	InsteadNever    = "never"     // however the limbs were, it does not come about
+	InsteadNotFound = "not_found" // no way to it was found, which does not show that there is none
+)
+
+// Instead is what would bring another result of a choice about: the fewest, then the smallest changes of measures of the
+// limbs, all of the person staying as it is.
+type Instead struct {
+	Choice   string  `json:"choice"`
+	Side     string  `json:"side,omitempty"` // left, right; none for the person
+	Wanted   any     `json:"wanted"`         // an option, or a number
+	Unit     string  `json:"unit,omitempty"`
+	Found    string  `json:"found"`
+	Ways     []*Way  `json:"ways,omitempty"`     // as few changes each
+	Limits   []Limit `json:"limits,omitempty"`   // that take the option away
+	Always   bool    `json:"always,omitempty"`   // the limits hold however the limbs are; else as things stand
+	Favoured bool    `json:"favoured,omitempty"` // some rule that could hold favours the option
+}
+
+// Way is some changes that together bring a result about, carried out.
+type Way struct {
+	Changes     []Change `json:"changes"`
+	Distance    float64  `json:"distance"` // the sum of the changes, each in units of its measure's error, or else of a twentieth of its range
+	Provisional bool     `json:"provisional"`
+}
+
+// Change is one measure with another value.
+type Change struct {
+	Measure string `json:"measure"` // limb.x or other.x; left.x or right.x of a choice of the person
+	Label   string `json:"label"`
+	From    string `json:"from,omitempty"` // as recorded; none where it is not
+	To      string `json:"to"`             // a value that does, near the recorded one
+	Is      string `json:"is"`             // what it would have to be: "5° or less"
+}
+
+// Limit is a rule that takes an option away.
+type Limit struct {
+	Rule    string   `json:"rule"`
+	Verb    string   `json:"verb"`
+	Options []string `json:"options"`
+}
+
 // Beside is one side of a boundary, and what it gives.
 type Beside struct {
 	Is     string `json:"is"`     // "5° or less"
-	Status string `json:"status"` // of a choice, or fired, did_not_fire or pending of a caution
+	Status string `json:"status"` // of a choice; fired, did_not_fire or pending of a caution; yes, no or unknown
 	Value  any    `json:"value"`
 }
 

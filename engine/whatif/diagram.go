@@ -139,7 +139,7 @@ func (d *diagram) topOf(f form) int {
 			out = min(out, d.topOf(k))
 		}
 	case guess:
-		out = d.level[m.v]
+		out = min(d.level[m.v], d.topOf(m.a))
 	case not:
 		out = d.topOf(m.a)
 	case and, or:
@@ -175,7 +175,9 @@ func (d *diagram) in(f form, level, cell int) form {
 		}
 		g = s.switchOn(m.v, kids)
 	case guess:
-		g = d.in(m.a, level, cell)
+		if g = d.in(m.a, level, cell); d.level[m.v] != level {
+			g = s.sampled(g, m.v, m.text)
+		}
 	case not:
 		g = s.not(d.in(m.a, level, cell))
 	case and:

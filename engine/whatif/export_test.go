@@ -3,6 +3,7 @@ package whatif
 import (
 	"fmt"
 	"slices"
+	"time"
 
 	"crus/engine/assess"
 	"crus/engine/cell"
@@ -269,6 +270,66 @@ func (w *Advisor) Around(a *assess.Assessment, steps int, do func(measure string
 				if b := s.changed(values{k: {value: x, recorded: true}}); b != nil {
 					do(path(k, ""), x, b)
 				}
+			}
+		}
+	}
+}
+
+// Wishes lists the options of choices that are not advised, with what Instead finds, and the fewest changes and the smallest
+// distance that trying every combination of cells finds (-1: none); try is how many combinations are tried at most.
+func (w *Advisor) Wishes(a *assess.Assessment, today time.Time, most int, do func(wish Wish, got *reason.Instead, count int, distance float64)) {
+	s := w.newScene(a)
+	for _, row := range s.rows {
+		for _, t := range w.Topics {
+			if t.Numeric() || (t.Of == "person") != (row.side == "") || row.side == "" && len(s.rows) > 1 && t.Of != "person" {
+				continue
+			}
+			for _, option := range t.Options {
+				wish := Wish{Side: row.side, Choice: t.Choice, Option: option}
+				x := &seeker{s: s, t: t, wish: wish, rows: s.on(row.side, t)}
+				if x.rows == nil || x.wished(w.Decide(t.Index, s.cases(x.rows)...)) {
+					continue
+				}
+				s.leave(changing, func(k key) bool { return k.side != "" })
+				x.q = s.choice(t, x.rows)
+				var vars []*variable
+				n := 1
+				for _, r := range x.rows {
+					for _, axis := range s.openOf(s.rows[r], t.Reads) {
+						if v := s.vars[s.variable(s.key(s.rows[r], axis))]; !slices.Contains(vars, v) {
+							vars = append(vars, v)
+							n *= len(v.cells)
+						}
+					}
+				}
+				if n > most {
+					continue
+				}
+				count, distance := -1, 0.0
+				at := make([]int, len(vars))
+				for range n {
+					c, far := 0, 0.0
+					set := values{}
+					ok := true
+					for i, v := range vars {
+						p := v.cells[at[i]]
+						ok = ok && (p.recorded || at[i] == v.now)
+						if at[i] != v.now {
+							set[v.key] = p
+							c, far = c+1, far+v.distance(at[i])
+						}
+					}
+					if ok && (count < 0 || c < count || c == count && far < distance) && x.wished(x.q.with(set)) {
+						count, distance = c, far
+					}
+					for i := range at {
+						if at[i]++; at[i] < len(vars[i].cells) {
+							break
+						}
+						at[i] = 0
+					}
+				}
+				do(wish, w.Instead(a, wish, today), count, distance)
 			}
 		}
 	}

@@ -10,6 +10,11 @@ import (
 
 // refine cuts the line of a measure where a formula that reads no other open measure changes its cell.
 func (s *scene) refine(v *variable) {
+	if s.mode == changing { // all else as it is
+		open := s.open
+		s.open = func(k key) bool { return k == v.key }
+		defer func() { s.open = open }()
+	}
 	for i, r := range s.rows {
 		if v.at[i] < 0 {
 			continue

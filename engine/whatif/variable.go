@@ -136,6 +136,11 @@ func (s *scene) fill(v *variable) {
 			v.now = len(v.cells)
 			v.cells = append(v.cells, place{at, true, here})
 		}
+		for i, p := range v.cells {
+			if p.cell != cell.NotRecorded {
+				v.cells[i].value = v.nearest(p.cell, at)
+			}
+		}
 		v.cells[v.now].value = at
 	}
 }
@@ -231,9 +236,9 @@ func (s *scene) worked(p part, answers func(cell int) cell.Truth) form {
 		many = many || !v.few() && s.worksWith(p, v)
 		few *= len(v.cells)
 	}
-	if len(inputs) == 1 || !many && few <= maxTree {
+	if len(inputs) == 1 || (!many || s.mode == changing) && few <= maxTree {
 		f := s.tree(inputs, values{}, func(set values) form { return form(answers(s.eval(p, set))) })
-		if many && (p.axis < 0 || s.pieces(p.row, s.w.Axes[p.axis].Term) == nil) {
+		if many && (len(inputs) > 1 || p.axis < 0 || s.pieces(p.row, s.w.Axes[p.axis].Term) == nil) {
 			return s.forms.sampled(f, inputs[0], s.name(p))
 		}
 		return f

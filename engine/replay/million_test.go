@@ -62,9 +62,9 @@ func (a *archive) value(measure, i int) (float64, bool) {
 func (a *archive) source(cases int) *stretch { return &stretch{a: a, end: cases} }
 
 type stretch struct {
-	a        *archive
-	from, at int
-	end      int
+	a   *archive
+	at  int
+	end int
 }
 
 func (s *stretch) Next() (replay.Fill, error) {

@@ -162,7 +162,7 @@ func (p *packer) bytes(values *[8]float64) (out uint64) {
 		lo, scale, end, steps := p.lo, p.scale, p.end, p.steps
 		for _, x := range values {
 			var c uint8
-			if y := (x - lo) * scale; y >= 0 && y < end {
+			if y := (x - lo) * scale; x >= lo && y < end {
 				s := &steps[int(y)]
 				c = s.cell + above(x, s.cuts[0]) + above(x, s.cuts[1])
 			} else {

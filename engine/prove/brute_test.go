@@ -2,10 +2,8 @@ package prove_test
 
 import (
 	"context"
-	"fmt"
 	"math"
 	"math/rand/v2"
-	"os"
 	"testing"
 
 	"crus/engine/cell"
@@ -308,9 +306,6 @@ func TestNoAssessmentSpeaksAgainstAVerdict(t *testing.T) {
 			verdicts.add(v)
 			if v.Status == prove.Undecided && len(v.Rests) == 0 {
 				t.Errorf("seed %d: %s %s is undecided without a reason", seed, v.Kind, v.Name)
-			}
-			if seed%2 == 0 && v.Status == prove.Undecided && os.Getenv("ALL") != "" {
-				fmt.Println(seed, v.Kind, v.Name, v.Rests)
 			}
 		}
 	}

@@ -16,6 +16,7 @@ type adviseOptions struct {
 	asJSON, full bool
 	page         string
 	today        day
+	instead      []string
 }
 
 func (a *app) advise() *cobra.Command {
@@ -36,10 +37,17 @@ Whether the review date of the ruleset has passed is judged on the date of the
 assessment, or today where it has none, so that the same files always give the
 same result; --today judges it on another day.
 
+Whether a result hangs on what is missing is settled for all values that it can
+have, and a result that another value within measurement error would change is
+said to be close to a boundary. --instead shell_trimline=behind_malleoli asks for
+the fewest and smallest changes of the limb's measures that would give that; left.
+or right. before it names one limb. What is recorded of the person stays.
+
 Exit status: 0; 1 where rules contradict each other about a choice; 2 where an
 assessment or the ruleset could not be read.`,
 		Example: `  crus advise demo_clinic assessment.json
   crus advise demo_clinic assessment.hcl --full --html report.html
+  crus advise demo_clinic assessment.json --instead shell_trimline=behind_malleoli
   crus advise demo_clinic clinic.jsonl --json > outcomes.jsonl`,
 		GroupID: groupClinic,
 		Args:    needs("RULESET", "ASSESSMENT"),
@@ -60,6 +68,7 @@ assessment or the ruleset could not be read.`,
 	c.Flags().BoolVar(&o.full, "full", false, "show every rule, finding and quantity step by step")
 	c.Flags().BoolVar(&o.asJSON, "json", false, "as JSON")
 	c.Flags().StringVar(&o.page, "html", "", "also write a page to read or print into `FILE`")
+	c.Flags().StringArrayVar(&o.instead, "instead", nil, "say what would have to change for another `CHOICE=OPTION`")
 	c.Flags().Var(&o.today, "today", "judge the review date on this `DAY`, as 2027-01-31")
 	complete(c, "html", completeExt("html"))
 	return c
@@ -77,6 +86,10 @@ func (a *app) engine(name string) (*reason.Engine, error) {
 // adviseAll carries the ruleset out on all assessments of a file. An assessment that can't be read
 // is reported, and the others are gone on with.
 func (a *app) adviseAll(e *reason.Engine, path string, o adviseOptions) error {
+	asked, err := wishes(o.instead, e.Ruleset().Vocabulary)
+	if err != nil {
+		return err
+	}
 	in, err := a.assessments(path, e.Ruleset().Vocabulary)
 	if err != nil {
 		return err
@@ -103,6 +116,11 @@ func (a *app) adviseAll(e *reason.Engine, path string, o adviseOptions) error {
 			return err
 		}
 		outcome := adviser.Advise(x, o.today.or(x.Date))
+		if outcome.Person != nil {
+			for _, wish := range onSides(asked, x) {
+				outcome.Instead = append(outcome.Instead, adviser.Instead(x, wish, o.today.or(x.Date)))
+			}
+		}
 		conflict = conflict || conflicts(outcome)
 		if err := w.write(outcome); err != nil {
 			return err

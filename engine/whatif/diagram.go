@@ -34,12 +34,15 @@ type step struct {
 	cell int
 }
 
-// maxNodes is how many different situations are told apart for one result.
+// maxNodes is how many different situations are told apart for one result; five times as many where somebody asks for it.
 const maxNodes = 20000
 
 // diagram works a question out; nil where too much hangs together.
 func (q *question) diagram() *diagram {
 	d := &diagram{q: q, at: map[string]int{}, known: map[string]int{}, done: map[step]form{}, left: maxNodes}
+	if q.s.mode == changing {
+		d.left *= 5
+	}
 	d.arrange()
 	top, ok := d.build(slices.Clone(q.roots))
 	if !ok {
@@ -86,7 +89,7 @@ func (d *diagram) arrange() {
 			visit(m.c)
 		}
 	}
-	for _, f := range d.q.roots {
+	for _, f := range d.q.first() {
 		visit(f)
 	}
 	slices.SortStableFunc(d.order, func(a, b int) int { // formulas last

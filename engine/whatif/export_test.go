@@ -286,7 +286,7 @@ func (w *Advisor) Wishes(a *assess.Assessment, today time.Time, most int, do fun
 			}
 			for _, option := range t.Options {
 				wish := Wish{Side: row.side, Choice: t.Choice, Option: option}
-				x := &seeker{s: s, t: t, wish: wish, rows: s.on(row.side, t)}
+				x := &seeker{s: s, t: t, wish: wish, today: today, rows: s.on(row.side, t)}
 				if x.rows == nil || x.wished(w.Decide(t.Index, s.cases(x.rows)...)) {
 					continue
 				}
@@ -319,7 +319,7 @@ func (w *Advisor) Wishes(a *assess.Assessment, today time.Time, most int, do fun
 							c, far = c+1, far+v.distance(at[i])
 						}
 					}
-					if ok && (count < 0 || c < count || c == count && far < distance) && x.wished(x.q.with(set)) {
+					if ok && (count < 0 || c < count || c == count && far < distance) && x.wished(x.q.with(set)) && x.verified(&wayTo{set: set}) != nil {
 						count, distance = c, far
 					}
 					for i := range at {

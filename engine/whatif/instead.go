@@ -39,6 +39,9 @@ func (w *Advisor) Instead(a *assess.Assessment, wish Wish, today time.Time) *rea
 	}
 	s.leave(changing, func(k key) bool { return k.side != "" })
 	x.q = s.choice(t, x.rows)
+	if !t.Numeric() {
+		x.q.want = 1 << t.Rank(wish.Option)
+	}
 	d := x.q.diagram()
 	var ways []*wayTo
 	complete := d != nil
@@ -120,7 +123,7 @@ func (a *trail) before(b *trail) int {
 }
 
 // maxTrails is how many ways are kept at each node, each with other measures changed.
-const maxTrails = 8
+const maxTrails = 12
 
 // ways reads the shortest ways to what is wished off a diagram. The second result says whether, where there are none, none
 // can be.

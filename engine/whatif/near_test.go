@@ -74,7 +74,7 @@ func known(c *reason.Caution) bool { return len(c.WaitsFor) == 0 && c.Failed == 
 // What is said to be close to a boundary is: every value on a grid within the error is tried with the reference.
 func TestNearBoundary(t *testing.T) {
 	near, tried := 0, 0
-	for seed := range uint64(200) {
+	for seed := range uint64(60) {
 		size, plain := celltest.Small(), seed%2 == 0 // what is not linear is sampled, and something can be missed
 		if plain {
 			size = size.Without(celltest.Biomech | celltest.Failing | celltest.Opaque)

@@ -20,6 +20,7 @@ type question struct {
 	said    []reason.Said // room
 	kinds   []kind
 	seen    map[string]int // kinds by the roots
+	want    uint64         // the one option that matters, as a set; all other results are taken together. 0: all matter
 	asks    bool           // it asks whether something open is recorded
 }
 
@@ -83,6 +84,23 @@ func (q *question) add(at map[[2]int]int, k [2]int, f form, row int, say *cell.S
 		at[k], q.roots = root, append(q.roots, f)
 	}
 	q.says = append(q.says, said{root: root, row: row, say: say, at: say.Advice.At, value: -1})
+}
+
+// first lists the roots in the order in which their measures are looked at: limits, which decide most, first.
+func (q *question) first() []form {
+	limits := make([]bool, len(q.roots))
+	for _, x := range q.says {
+		limits[x.root] = limits[x.root] || x.say.Advice.Removes != 0
+	}
+	var out []form
+	for _, limit := range []bool{true, false} {
+		for i, f := range q.roots {
+			if limits[i] == limit {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
 }
 
 // cautioned asks about a caution.
@@ -196,6 +214,9 @@ func (q *question) certain(roots []form) (int, bool) {
 		if !q.s.forms.fixed(roots[i]) && q.counts(truths, i) {
 			return 0, false
 		}
+	}
+	if q.want != 0 && q.hopeless(truths) {
+		return q.kind(kind{}), true
 	}
 	if len(free) > maxFree {
 		if !q.topic.Numeric() {
@@ -311,8 +332,58 @@ func (q *question) bounded(truths []cell.Truth) (reason.Verdict, bool) {
 	return reason.Verdict{}, false
 }
 
+// hopeless reports whether the wanted option can't be picked any more: it is gone, or another that stays is ahead of it,
+// however the rules that are not known come out.
+func (q *question) hopeless(truths []cell.Truth) bool {
+	var gone, may uint64
+	var low [64]weight
+	var high weight
+	spoke := false
+	for _, x := range q.says {
+		t := truths[x.root]
+		if t == cell.No {
+			continue
+		}
+		spoke = true
+		may |= x.say.Advice.Removes
+		if t == cell.Yes {
+			gone |= x.say.Advice.Removes
+		}
+		if x.say.Advice.Favours&q.want != 0 {
+			add(&high, x.say.Rule.Strength)
+		}
+		if t == cell.Yes {
+			for m := x.say.Advice.Favours; m != 0; m &= m - 1 {
+				add(&low[bits.TrailingZeros64(m)], x.say.Rule.Strength)
+			}
+		}
+	}
+	if gone&q.want != 0 || !spoke && q.topic.Silent.Mask != q.want {
+		return true
+	}
+	for i := range q.topic.Options {
+		if may>>i&1 == 0 && q.want>>i&1 == 0 && !high.above(low[i]) {
+			return q.spoken(truths)
+		}
+	}
+	return false
+}
+
+// spoken reports whether some rule is known to speak, so that no default stands.
+func (q *question) spoken(truths []cell.Truth) bool {
+	for _, x := range q.says {
+		if truths[x.root] == cell.Yes {
+			return true
+		}
+	}
+	return false
+}
+
 // kind numbers the ways in which a result can come out.
 func (q *question) kind(k kind) int {
+	if q.want != 0 && (k.Mask != q.want || k.Status != reason.Settled && k.Status != reason.Default) {
+		k = kind{Verdict: reason.Verdict{Status: "other"}}
+	}
 	for i, x := range q.kinds {
 		if x.stuck == k.stuck && x.varies == k.varies && x.Same(k.Verdict) {
 			return i

@@ -241,12 +241,17 @@ func onCase(s *cell.Space, r *replay.Result, row int, a *assess.Assessment, shar
 	return out
 }
 
-// Replay and the reference agree on drawn rulesets of every construct, with several assessments to each.
+// Replay and the reference agree on drawn rulesets of every construct, with several assessments to each. One ruleset in
+// ten is of a usual size; little is missing there, since the reference takes long.
 func TestAgreesWithReason(t *testing.T) {
 	const each = 20
 	sharper := 0
 	for seed := range uint64((*pairs + each - 1) / each) {
-		drawn := celltest.Draw(celltest.Seeded(seed), celltest.Small())
+		size, missing := celltest.Small(), celltest.AnyShare
+		if seed%10 == 9 {
+			size, missing = celltest.Medium(), 4
+		}
+		drawn := celltest.Draw(celltest.Seeded(seed), size)
 		s, err := cell.New(drawn.Engine(t))
 		if err != nil {
 			t.Fatal(err)
@@ -254,7 +259,7 @@ func TestAgreesWithReason(t *testing.T) {
 		d := celltest.Seeded(seed + 1<<32)
 		var all []*assess.Assessment
 		for range each {
-			all = append(all, drawn.Quick(d, celltest.AnyShare))
+			all = append(all, drawn.Quick(d, missing))
 		}
 		differences, n := compared(t, s, all)
 		sharper += n

@@ -38,7 +38,7 @@ func (w *worker) complete(b *Block, n int) {
 	for k, x := range w.p.subjects {
 		o := w.open[k]
 		for j := range n {
-			for m := o.multi[j]; m != 0; m = 0 {
+			if m := o.multi[j]; m != 0 {
 				w.provisional(x, j, m)
 			}
 			for m := o.soft[j] &^ o.multi[j]; m != 0; m &= m - 1 {

@@ -20,6 +20,8 @@ type Program struct {
 	tries    []*ownTrial   // of each rule, then of each caution
 	ruleAsks [][]int       // of each rule: the measures' axes of which it asks whether they are recorded
 	plans    [][]int       // of each rule and caution: the nodes that its own condition rests on
+	formulas []int         // the nodes that formulas and unclear parts rest on
+	unclear  []int         // of each unclear part: its node, 0 of one in a formula
 	terms    []*termInputs // of each formula's axis
 	twins    []int         // of each measure's axis: that of the same measure of the opposite limb, or -1
 	values   [][]float64   // of each measure's axis: values that stand for all plausible ones; twins have the same
@@ -68,6 +70,7 @@ type subject struct {
 	trial     *trial
 	trialPair *trial    // of a case with two rows, where it is decided once
 	formulas  []formula // of a choice with a number
+	plan      []int     // the nodes that it rests on; nil: all
 }
 
 // subjectResults are the planes of a verdict, as places among the results of a circuit.

@@ -73,7 +73,7 @@ func (w *worker) slowly(x *subject, b *Block, row int) {
 	}
 	for i := range s.n {
 		b.Row(&w.rows[i], row+i)
-		w.p.space.Work(w.cases[i], w.rows[i])
+		w.p.space.WorkOn(w.cases[i], w.rows[i], x.plan)
 		s.full[i] = w.rows[i].Clone()
 		for axis := range s.full[i].Recorded { // completed, everything is recorded
 			s.full[i].Recorded[axis] = true

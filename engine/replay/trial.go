@@ -52,6 +52,18 @@ func (p *Program) makeTrials() {
 	for _, a := range s.Axes[s.Measures:] {
 		p.terms = append(p.terms, termReach(s, a.Term))
 	}
+	p.unclear = make([]int, len(s.Unclear))
+	asked := []int{cell.True}
+	for i, x := range s.Nodes {
+		switch {
+		case x.Op == cell.Opaque:
+			p.unclear[x.X] = i
+			asked = append(asked, i)
+		case x.Op == cell.Ask && s.Questions[x.X].Axis >= s.Measures:
+			asked = append(asked, i)
+		}
+	}
+	p.formulas = s.Plan(asked...)
 	for _, r := range s.Rules {
 		p.tries, p.ruleAsks = append(p.tries, p.makeOwn(r.Own)), append(p.ruleAsks, asksOf(s, r))
 	}
@@ -63,7 +75,12 @@ func (p *Program) makeTrials() {
 	}
 	for _, x := range p.subjects {
 		if x.topic == nil {
+			x.plan = s.Plan(x.caution.Node)
 			continue
+		}
+		nodes, whole := []int{cell.True}, true // whole: the plan can be told
+		for _, r := range x.bears {
+			nodes = append(nodes, s.Rules[r].Own, s.Rules[r].Force)
 		}
 		x.trial = p.makeTrial(x, 1)
 		if x.once {
@@ -76,7 +93,11 @@ func (p *Program) makeTrials() {
 					f.plan = s.Plan(append([]int{cell.True}, f.in.nodes...)...)
 				}
 				x.formulas = append(x.formulas, f)
+				nodes, whole = append(nodes, f.in.nodes...), whole && !f.in.unclear
 			}
+		}
+		if whole {
+			x.plan = s.Plan(nodes...)
 		}
 	}
 }

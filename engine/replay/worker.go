@@ -142,12 +142,6 @@ func (w *worker) pack(b *Block, n int) {
 // formulas works out the columns of formulas and the answers of unclear parts, row by row.
 func (w *worker) formulas(b *Block, n int) {
 	s, c := w.p.space, w.cases[0]
-	unclear := make([]int, len(s.Unclear)) // their nodes
-	for i, x := range s.Nodes {
-		if x.Op == cell.Opaque {
-			unclear[x.X] = i
-		}
-	}
 	for i := range s.Unclear {
 		clear(w.base.at(w.p.inputs.unclear[i])[:n])
 		clear(w.base.at(w.p.inputs.clear[i])[:n])
@@ -160,11 +154,11 @@ func (w *worker) formulas(b *Block, n int) {
 			continue
 		}
 		b.Row(&w.rows[0], at)
-		s.Work(c, w.rows[0])
+		s.WorkOn(c, w.rows[0], w.p.formulas)
 		for f, col := range w.column {
 			col[at] = c.Of(s.Axes[s.Measures+f].Term)
 		}
-		for i, node := range unclear {
+		for i, node := range w.p.unclear {
 			if node == 0 { // of a formula
 				continue
 			}

@@ -158,7 +158,7 @@ func (w *walker) standing(x *result, at float64) standing {
 		}
 	}
 	out := w.s.standing(x, cases)
-	if x.agreed || x.topic != nil && waits(x.topic, cases) {
+	if x.agreed || !x.plain && x.topic != nil && waits(x.topic, cases) {
 		out, _ = w.s.with(values{w.key: {value: at, recorded: true}}).agreed(x, out)
 	}
 	return out

@@ -39,6 +39,7 @@ type result struct {
 	topic   *cell.Topic
 	caution int   // scope: whether the ruleset applies at all
 	rows    []int // that it looks at
+	plain   bool  // only what is known to be in force is compared
 	agreed  bool  // it stands whatever is missing, and other than the rules in force say
 	now     standing
 	choice  *reason.Choice
@@ -122,10 +123,16 @@ func (s *scene) results(o *reason.Outcome) (out []*result) {
 			if c := all[r.side].Choices[t.Name]; c != nil {
 				x := &result{name: t.Name, row: i, topic: t, rows: s.on(r.side, t), choice: c, agreed: c.Whatever}
 				x.now = s.standing(x, s.cases(x.rows))
-				if x.agreed {
-					var ok bool
-					if x.now, ok = s.agreed(x, x.now); !ok || !matches(x.choice, x.now) {
+				if cases := s.cases(x.rows); x.agreed || waits(t, cases) {
+					now, ok := s.agreed(x, x.now)
+					same := ok && matches(x.choice, now)
+					switch {
+					case same:
+						x.now = now
+					case x.agreed:
 						continue // it is not known why it stands
+					default:
+						x.plain = true
 					}
 				}
 				out = append(out, x)

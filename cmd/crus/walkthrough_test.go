@@ -176,15 +176,23 @@ func drawn(t *testing.T, dir, pictures string) {
 	}
 }
 
-// shown looks for pictures without a place in the document, and for places without a picture.
+// shown looks for pictures without a place in this document or those beside it, and for places without a picture.
 func shown(t *testing.T, doc string) {
 	t.Helper()
-	src, err := os.ReadFile(doc)
+	pages, err := filepath.Glob(filepath.Join(filepath.Dir(doc), "*.md"))
 	if err != nil {
 		t.Fatal(err)
 	}
+	var all strings.Builder
+	for _, page := range pages {
+		src, err := os.ReadFile(page)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all.Write(src)
+	}
 	var named []string
-	for _, part := range strings.Split(string(src), "](pictures/")[1:] {
+	for _, part := range strings.Split(all.String(), "](pictures/")[1:] {
 		name, _, _ := strings.Cut(part, ")")
 		named = append(named, name)
 		if _, err := os.Stat(filepath.Join(filepath.Dir(doc), "pictures", name)); err != nil {

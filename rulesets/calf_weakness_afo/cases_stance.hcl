@@ -21,7 +21,7 @@ case "a weak calf on a loose ankle, the shank falls forward: held sideways as we
     }
   }
   expect "left" {
-    choices  = { device = "open: composite, anterior_shell_ground_reaction, rigid", strut_place = "unanswered (provisional)" }
+    choices  = { device = "open: composite, anterior_shell_ground_reaction, rigid", strut_place = "left_to_clinician (provisional)" }
     findings = { spring_suits = true }
     fires    = ["hold_a_loose_ankle", "shell_in_front_of_the_shank"]
     silent   = ["spring_for_weak_calf"]

@@ -126,7 +126,7 @@ case "no word on the heel in standing: the range that counts is not known" {
     left { ankle_dorsiflexion_knee_extended = 4 }
   }
   expect "left" {
-    choices    = { cast_ankle_angle = "unanswered (provisional)" }
+    choices    = { cast_ankle_angle = "left_to_clinician (provisional)" }
     findings   = { short_of_plantigrade = "unknown" }
     quantities = { usable_range = "unknown" }
     silent     = ["cast_at_a_right_angle", "cast_where_the_ankle_stops"]

@@ -275,7 +275,7 @@ case "180 kg: the end of the scale is not taken for an answer" {
     }
   }
   expect "left" {
-    choices    = { strut_stiffness = "open: 0..10 N.m/deg (not provisional)" }
+    choices    = { strut_stiffness = "open: 0..12.24 N.m/deg (not provisional)" }
     quantities = { demand_most = "12.24 N.m/deg" }
     silent     = ["stiffness_by_body_mass", "softer_than_by_body_mass", "stiffness_by_the_measured_deficit"]
     cautions   = ["stiffer_than_any_device"]

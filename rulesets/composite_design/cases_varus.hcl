@@ -55,7 +55,7 @@ case "a varus that comes part of the way, and no block test: the cast waits for 
     }
   }
   expect "left" {
-    choices  = { hindfoot_in_cast = "unanswered (provisional)" }
+    choices  = { hindfoot_in_cast = "left_to_clinician (provisional)" }
     findings = { forefoot_drives_the_varus = "unknown" }
   }
 }

@@ -15,10 +15,7 @@ rule "hold_the_shank_back" {
     favour = "anterior"
   }
   advise "closure" { never = "anterior_shell" }
-  advise "proximal_height" {
-    at_least = "below_fibular_head"
-    favour   = "tibial_tubercle"
-  }
+  advise "proximal_height" { favour = "tibial_tubercle" }
 }
 
 rule "hold_the_foot_up" {
@@ -121,10 +118,7 @@ rule "shells_for_tone" {
   basis    = "common_practice"
 
   advise "closure" { favour = ["anterior_shell", "posterior_shell"] }
-  advise "proximal_height" {
-    at_least = "below_fibular_head"
-    favour   = "below_fibular_head"
-  }
+  advise "proximal_height" { favour = "below_fibular_head" }
   advise "shell_trimline" { at_least = "in_front_of_malleoli" }
   advise "foot_shell" { favour = "dorsal" }
 }
@@ -146,7 +140,7 @@ rule "no_narrow_strap_under_a_large_force" {
   cites    = ["kermavnar_2020"]
 
   advise "closure" { never = "strap" }
-  advise "proximal_height" { at_least = "below_fibular_head" }
+  advise "proximal_height" { favour = ["below_fibular_head", "tibial_tubercle", "patellar_tendon"] }
 }
 
 rule "line_skin_at_risk" {

@@ -22,12 +22,21 @@ rule "cast_for_the_shoe" {
 
 rule "cast_where_the_ankle_stops" {
   when     = "quantity.usable_range < deg(0)"
-  because  = "The ankle stops at ${quantity.usable_range}, ${quantity.equinus_angle} short of plantigrade. It is cast there, on a block of ${quantity.needed_block} that supports the heel where it stands."
+  because  = "The ankle stops at ${quantity.usable_range}, ${quantity.equinus_angle} short of plantigrade. It is cast there."
   strength = "strong"
   basis    = "from_memory"
   cites    = ["owen_2010"]
 
   advise "cast_ankle_angle" { aim = "quantity.usable_range" }
+}
+
+rule "block_under_a_short_ankle" {
+  when     = "quantity.usable_range < deg(0) && quantity.heel_gap <= mm(60)"
+  because  = "The ankle stops at ${quantity.usable_range}: a block of ${quantity.needed_block} supports the heel where it stands. Higher than 60 mm nobody stands to be cast; that limit is a demonstration value."
+  strength = "strong"
+  basis    = "from_memory"
+  cites    = ["owen_2010"]
+
   advise "cast_block_height" {
     at_least = "quantity.heel_gap"
     aim      = "quantity.needed_block"
@@ -35,8 +44,8 @@ rule "cast_where_the_ankle_stops" {
 }
 
 rule "build_up_the_heel" {
-  when     = "quantity.needed_block > quantity.shoe_drop"
-  because  = "The heel stands ${quantity.heel_gap} up and the shoe gives ${quantity.shoe_drop}: what is missing is built up under it, and more where tuning asks for it, in a shoe that can take it. The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much."
+  when     = "quantity.needed_block > quantity.shoe_drop && quantity.needed_block - quantity.shoe_drop <= mm(60)"
+  because  = "The heel stands ${quantity.heel_gap} up and the shoe gives ${quantity.shoe_drop}: what is missing is built up under it, and more where tuning asks for it, in a shoe that can take it. The pointed foot makes this leg longer by about ${quantity.lift_of_this_side}, so the other side is raised as much. More than 60 mm is not built up; that limit is a demonstration value."
   strength = "conditional"
   basis    = "from_memory"
   cites    = ["owen_2010"]

@@ -52,12 +52,12 @@ case "flaccid foot drop, active: a light composite" {
   expect "left" {
     choices = {
       device                   = "composite (not provisional)"
-      articulation             = "unanswered (not provisional)"
+      articulation             = "left_to_clinician (not provisional)"
       cast_ankle_angle         = "0 deg (not provisional)"
       cast_block_height        = "10 mm (not provisional)"
-      cast_loading             = "unanswered"
+      cast_loading             = "left_to_clinician"
       hindfoot_in_cast         = "corrected"
-      shank_to_vertical_target = "unanswered"
+      shank_to_vertical_target = "left_to_clinician"
       strut_stiffness          = "left_to_clinician"
       strut_place              = "left_to_clinician"
       foot_plate_length        = "to_toe_bases"
@@ -135,7 +135,7 @@ case "the same foot, loose sideways: the light devices are not advised" {
     }
   }
   expect "right" {
-    choices = { device = "unanswered" }
+    choices = { device = "left_to_clinician" }
     silent  = ["light_device_for_flaccid_drop"]
   }
 }
@@ -222,6 +222,7 @@ case "fixed equinus of 12 deg: cast there, built up, the other side raised" {
       ankle_dorsiflexion_knee_extended = -12
       ankle_dorsiflexion_knee_flexed   = -11
       knee_extension                   = 0
+      anterior_shin_skin               = "intact"
       plantarflexor_tone               = "0"
       heel_contact_standing            = "none"
       hindfoot_corrects_standing       = "not_at_all"
@@ -248,7 +249,7 @@ case "fixed equinus of 12 deg: cast there, built up, the other side raised" {
     findings   = { equinus = true, fixed_equinus = true, foot_drop = false, gastrocnemius_short = false }
     quantities = { equinus_angle = "12 deg", heel_gap = "35.605 mm +- 0.001", needed_block = "35.605 mm +- 0.001", lift_of_this_side = "17.923 mm +- 0.001", side_difference = "20 deg" }
     cautions   = ["outside_the_trials", "sides_differ", "high_heel_raise"]
-    fires      = ["accommodate_fixed_equinus", "cast_where_the_ankle_stops", "build_up_the_heel", "hold_the_equinus"]
+    fires      = ["accommodate_fixed_equinus", "cast_where_the_ankle_stops", "block_under_a_short_ankle", "build_up_the_heel", "hold_the_equinus"]
     silent     = ["cast_for_the_shoe", "level_with_blocks", "surgical_opinion_for_far_equinus", "low_trimline_for_foot_drop", "knee_straight_counts"]
   }
 }
@@ -276,12 +277,13 @@ case "fixed equinus of 25 deg: more than a block can hold, and surgery is asked"
     choices = {
       device              = "refer_surgical_opinion"
       cast_ankle_angle    = "-25 deg"
-      cast_block_height   = "conflict: cast_where_the_ankle_stops"
-      heel_raise          = "conflict"
+      cast_block_height   = "left_to_clinician (not provisional)"
+      heel_raise          = "left_to_clinician (not provisional)"
       heel_raise_opposite = "30 mm"
     }
     quantities = { heel_gap = "78.540 mm +- 0.001" }
-    fires      = ["surgical_opinion_for_far_equinus", "level_with_blocks"]
+    fires      = ["surgical_opinion_for_far_equinus", "level_with_blocks", "cast_where_the_ankle_stops"]
+    silent     = ["block_under_a_short_ankle", "build_up_the_heel"]
   }
 }
 

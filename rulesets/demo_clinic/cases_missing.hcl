@@ -19,7 +19,7 @@ case "range not recorded: no angle and no block" {
   expect "left" {
     choices = {
       cast_ankle_angle  = "unanswered (provisional)"
-      cast_block_height = "unanswered (provisional)"
+      cast_block_height = "left_to_clinician (provisional)"
     }
     findings   = { equinus = "unknown", fixed_equinus = false }
     quantities = { usable_range = "unknown", shoe_drop = "10 mm" }

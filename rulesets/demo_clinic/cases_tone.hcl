@@ -50,7 +50,7 @@ case "equinovarus that comes straight only on standing: cast loaded, shells and 
       cast_loading             = "loaded"
       hindfoot_in_cast         = "corrected"
       shank_to_vertical_target = "11 deg"
-      heel_raise               = "unanswered"
+      heel_raise               = "left_to_clinician"
       shell_side               = "posterior"
       closure                  = "anterior_shell"
       proximal_height          = "below_fibular_head"
@@ -263,10 +263,10 @@ case "crouch on both sides, one shin broken: a shell in front on the left, wound
     silent   = ["composite_for_active_walker", "contracture_under_ground_reaction", "spring_device_for_weak_calf"]
   }
   expect "right" {
-    choices  = { device = "refer_wound_care", shell_side = "conflict: hold_the_shank_back, no_shell_on_broken_shin" }
+    choices  = { device = "refer_wound_care", shell_side = "left_to_clinician", closure = "open: strap, wide_padded_strap, posterior_shell (provisional)" }
     findings = { crouch_contracted = false }
     cautions = ["outside_the_trials", "demo_safety.broken_skin"]
-    fires    = ["no_shell_on_broken_shin"]
+    fires    = ["no_side_until_the_shin_heals"]
     silent   = ["no_ground_reaction_with_contracture", "contracture_under_ground_reaction"]
   }
   expect "person" {
@@ -295,7 +295,7 @@ case "crouch with contracture, skin whole: a surgical opinion" {
     }
   }
   expect "left" {
-    choices  = { device = "refer_surgical_opinion", hindfoot_in_cast = "partly_corrected", shell_side = "unanswered" }
+    choices  = { device = "refer_surgical_opinion", hindfoot_in_cast = "partly_corrected", shell_side = "left_to_clinician" }
     findings = { crouch_contracted = true }
     cautions = ["contracture_under_ground_reaction"]
     fires    = ["no_ground_reaction_with_contracture", "ground_reaction_for_crouch"]

@@ -54,6 +54,17 @@ rule "no_shell_on_broken_shin" {
   advise "closure" { never = "anterior_shell" }
 }
 
+rule "no_side_until_the_shin_heals" {
+  when      = "finding.shank_falls_forward && limb.anterior_shin_skin == 'broken'"
+  unless    = "finding.crouch_contracted"
+  because   = "The shank falls forward and asks for a shell in front of it, where the skin is broken. A shell behind would not hold it, so no side is picked: the wound is treated first."
+  strength  = "strong"
+  basis     = "common_practice"
+  overrides = ["hold_the_shank_back", "hold_the_equinus", "stop_the_knee_going_back", "light_pattern_for_foot_drop", "no_shell_on_broken_shin"]
+
+  advise "closure" { never = "anterior_shell" }
+}
+
 rule "more_contact_for_tone" {
   when      = "finding.marked_tone && limb.ankle_dorsiflexion_knee_extended <= deg(5)"
   unless    = "finding.demo_safety.swelling_marked"

@@ -69,7 +69,7 @@ case "no reason to take the index: circulation is not called poor" {
     silent   = ["vascular_opinion_first", "poor_circulation"]
   }
   expect "right" {
-    choices  = { device = "unanswered (provisional)" }
+    choices  = { device = "left_to_clinician (provisional)" }
     findings = { poor_circulation = "unknown" }
     silent   = ["vascular_opinion_first", "poor_circulation"]
   }

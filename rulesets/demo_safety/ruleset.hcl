@@ -152,6 +152,30 @@ rule "strap_for_swelling" {
   }
 }
 
+clinician_decides "device" {
+  because = "This ruleset says only what keeps a device away and who is asked first. Which device it is, the ruleset that builds on it says."
+}
+
+clinician_decides "closure" {
+  because = "Only insensate skin and swelling have a say in the closure here."
+}
+
+clinician_decides "padding" {
+  because = "Only insensate skin is lined by a rule here. On other skin no source says how much is lined."
+}
+
+clinician_decides "review_interval" {
+  because = "Only insensate skin sets a time here, and that one is a demonstration value."
+}
+
+clinician_decides "wearing_in" {
+  because = "Only insensate skin asks for slow wear here."
+}
+
+clinician_decides "skin_check" {
+  because = "Where sensation is intact no source says how often the skin is to be looked at."
+}
+
 caution "broken_skin" {
   level = "contraindication"
   when  = "finding.broken_skin"

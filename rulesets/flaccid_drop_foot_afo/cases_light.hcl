@@ -34,7 +34,7 @@ case "peroneal palsy, steady on a stable ankle: a leaf spring, for a time" {
       device                  = "posterior_leaf_spring"
       articulation            = "dorsiflexion_assist"
       pressure_system         = "against_foot_drop"
-      pressure_system_frontal = "unanswered"
+      pressure_system_frontal = "left_to_clinician"
       strut_stiffness         = "open: 0.58..1.24 N.m/deg"
     }
     findings = { isolated_drop_foot = true, slap_only = false, calf_slightly_short = false }
@@ -196,7 +196,7 @@ case "the foot slaps but lifts: a heel that touches further forward, or a simple
     }
   }
   expect "right" {
-    choices  = { device = "open: shoe_adaptation, posterior_leaf_spring", sole_profile = "bevelled_heel", strut_stiffness = "left_to_clinician", articulation = "unanswered" }
+    choices  = { device = "open: shoe_adaptation, posterior_leaf_spring", sole_profile = "bevelled_heel", strut_stiffness = "left_to_clinician", articulation = "left_to_clinician" }
     findings = { slap_only = true, drop_foot = false, dorsiflexors_weak = false, stance_steady = true }
     fires    = ["ease_a_slapping_foot"]
     silent   = ["light_device_for_swing", "assist_dorsiflexion", "hold_a_foot_that_is_not_felt", "position_sense_impaired", "resist_what_swing_asks"]

@@ -152,7 +152,7 @@ case "dorsiflexors 4 are weak, 4+ are not" {
     fires    = ["assist_dorsiflexion"]
   }
   expect "right" {
-    choices  = { articulation = "unanswered" }
+    choices  = { articulation = "left_to_clinician" }
     findings = { dorsiflexors_weak = false, drop_foot = false }
     silent   = ["assist_dorsiflexion"]
   }
@@ -299,7 +299,7 @@ case "a drop foot that drags, and a knee that goes back over a slightly short ca
     }
   }
   expect "left" {
-    choices  = { device = "open: composite, rigid", heel_raise_place = "unanswered" }
+    choices  = { device = "open: composite, rigid", heel_raise_place = "left_to_clinician" }
     findings = { calf_slightly_short = true, drop_foot = true }
     fires    = ["more_than_a_lifter_for_a_weak_calf"]
     silent   = ["heel_wedge_for_a_slightly_short_calf"]

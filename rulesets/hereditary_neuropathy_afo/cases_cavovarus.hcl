@@ -145,7 +145,7 @@ case "block test not done: how the heel is taken is not known" {
     }
   }
   expect "left" {
-    choices  = { hindfoot_in_cast = "unanswered (provisional)" }
+    choices  = { hindfoot_in_cast = "left_to_clinician (provisional)" }
     findings = { varus_corrects = "unknown", varus_stiff = "unknown", varus_gives = "unknown" }
     silent   = ["post_a_varus_that_corrects", "stiff_cavovarus"]
   }

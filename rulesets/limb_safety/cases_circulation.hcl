@@ -35,7 +35,7 @@ case "one pulse felt and no index: not known, not normal" {
     left { foot_pulses = "one" }
   }
   expect "left" {
-    choices = { device = "unanswered (provisional)" }
+    choices = { device = "left_to_clinician (provisional)" }
     findings = {
       circulation_in_question = true
       poor_circulation        = "unknown"

@@ -142,7 +142,7 @@ case "fragile over the Achilles tendon on the left, over the calf on the right: 
   expect "left" {
     choices = {
       padding = "whole_shell"
-      relief  = "unanswered (not provisional)"
+      relief  = "left_to_clinician (not provisional)"
     }
     findings = {
       skin_fragile_at_shank = true
@@ -251,7 +251,7 @@ case "touch felt as pain: every bony place is lined, and no more than that is as
     cautions = ["touch_hurts"]
   }
   expect "right" {
-    choices = { padding = "unanswered (not provisional)" }
+    choices = { padding = "left_to_clinician (not provisional)" }
     silent  = ["line_skin_that_hurts_to_touch", "touch_hurts"]
   }
 }

@@ -36,11 +36,11 @@ case "intact skin everywhere: no wound, no mark, nothing to keep clear of" {
   }
   expect "right" {
     choices = {
-      relief          = "unanswered (not provisional)"
-      proximal_height = "unanswered (not provisional)"
-      strut_place     = "unanswered (not provisional)"
-      ankle_strap     = "unanswered (not provisional)"
-      padding         = "unanswered (not provisional)"
+      relief          = "left_to_clinician (not provisional)"
+      proximal_height = "left_to_clinician (not provisional)"
+      strut_place     = "left_to_clinician (not provisional)"
+      ankle_strap     = "left_to_clinician (not provisional)"
+      padding         = "left_to_clinician (not provisional)"
     }
     findings = {
       skin_broken                = false
@@ -96,7 +96,7 @@ case "open malleolus on the left, open heel on the right: wound care before a de
   expect "right" {
     choices = {
       device = "refer_wound_care"
-      relief = "unanswered (provisional)"
+      relief = "left_to_clinician (provisional)"
     }
     findings = {
       skin_broken_at_hindfoot = true

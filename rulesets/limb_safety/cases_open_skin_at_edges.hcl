@@ -233,7 +233,7 @@ case "fragile at the front of the ankle on the left, intact on the right" {
     silent  = ["keep_the_strap_off_the_top_of_the_foot"]
   }
   expect "right" {
-    choices = { ankle_strap = "unanswered (not provisional)" }
+    choices = { ankle_strap = "left_to_clinician (not provisional)" }
     silent  = ["keep_the_strap_off_the_front_of_the_ankle", "keep_the_strap_off_the_top_of_the_foot"]
   }
 }

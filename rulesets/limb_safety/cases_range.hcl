@@ -17,8 +17,8 @@ case "plantigrade on the left, 1 deg short on the right" {
   }
   expect "left" {
     choices = {
-      articulation     = "unanswered (not provisional)"
-      cast_ankle_angle = "unanswered (not provisional)"
+      articulation     = "left_to_clinician (not provisional)"
+      cast_ankle_angle = "left_to_clinician (not provisional)"
     }
     findings = {
       equinus        = false
@@ -29,7 +29,7 @@ case "plantigrade on the left, 1 deg short on the right" {
   expect "right" {
     choices = {
       articulation     = "open: none, plantarflexion_stop, plantarflexion_resist, dorsiflexion_assist, dorsiflexion_stop, both_stops"
-      cast_ankle_angle = "open: -45..-1 deg"
+      cast_ankle_angle = "open: -60..-1 deg"
     }
     findings = {
       equinus        = true
@@ -68,7 +68,7 @@ case "10 deg short at ankle and knee on the left, 11 at the ankle on the right: 
   }
   expect "left" { silent = ["contracture_beyond_the_rigid_trial", "contracture_beyond_the_composite_trial"] }
   expect "right" {
-    choices  = { cast_ankle_angle = "open: -45..-11 deg" }
+    choices  = { cast_ankle_angle = "open: -60..-11 deg" }
     cautions = ["contracture_beyond_the_rigid_trial"]
   }
 }
@@ -133,7 +133,7 @@ case "20 deg short on the left, 21 on the right: beyond 20 an opinion comes firs
   expect "right" {
     choices = {
       device           = "refer_surgical_opinion"
-      cast_ankle_angle = "open: -45..-21 deg"
+      cast_ankle_angle = "open: -60..-21 deg"
     }
     findings = { equinus_severe = true }
     fires    = ["surgical_opinion_for_severe_equinus"]
@@ -200,7 +200,7 @@ case "hindfoot that no hand corrects, and one that corrects in part" {
     cautions = ["hindfoot_fixed"]
   }
   expect "right" {
-    choices  = { hindfoot_in_cast = "unanswered (not provisional)" }
+    choices  = { hindfoot_in_cast = "left_to_clinician (not provisional)" }
     findings = { hindfoot_fixed = false }
     silent   = ["accommodate_a_fixed_hindfoot", "hindfoot_fixed"]
   }

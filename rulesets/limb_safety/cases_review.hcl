@@ -28,7 +28,7 @@ case "18 years old: an adult" {
   }
   expect "person" {
     choices = {
-      review_interval = "unanswered"
+      review_interval = "left_to_clinician"
       wearing_in      = "usual"
     }
     findings = { growing = false }
@@ -229,7 +229,7 @@ case "never injected, operated on or cast: nothing of it is awaited" {
     }
   }
   expect "person" {
-    choices  = { review_interval = "unanswered (not provisional)" }
+    choices  = { review_interval = "left_to_clinician (not provisional)" }
     findings = { injected_lately = false, operated_lately = false, cast_lately = false }
     silent   = ["review_after_an_injection", "review_after_surgery", "review_after_casting", "injected_lately", "operated_lately", "cast_lately"]
   }
@@ -251,7 +251,7 @@ case "never injected or cast, and nobody asked about operations: that one is awa
     }
   }
   expect "person" {
-    choices  = { review_interval = "unanswered (provisional)" }
+    choices  = { review_interval = "left_to_clinician (provisional)" }
     findings = { injected_lately = false, operated_lately = "unknown", cast_lately = false }
     silent   = ["review_after_an_injection", "review_after_casting", "injected_lately", "cast_lately"]
   }

@@ -61,7 +61,7 @@ case "swelling that varies: teaching disagrees, and composite and jointed device
     cautions = ["swelling_varies", "swelling_sources_differ"]
   }
   expect "right" {
-    choices  = { closure = "unanswered" }
+    choices  = { closure = "left_to_clinician" }
     findings = { swelling_varies = false }
     silent   = ["composite_for_a_leg_that_swells", "jointed_device_for_a_leg_that_swells", "strap_that_lets_out", "swelling_varies", "swelling_sources_differ"]
   }

@@ -112,7 +112,7 @@ case "2 beats on the left, 3 on the right: abnormal from 3 by one source" {
     silent = ["clonus_limits_differ", "clonus_does_not_fade", "hold_the_ankle_from_five_beats"]
   }
   expect "right" {
-    choices  = { articulation = "unanswered" }
+    choices  = { articulation = "left_to_clinician" }
     findings = { clonus_in_dispute = false }
     cautions = ["clonus_limits_differ"]
     silent   = ["clonus_does_not_fade", "hold_the_ankle_from_five_beats", "joint_with_stop_up_to_ten_beats"]
@@ -131,7 +131,7 @@ case "4 beats that stop, range to plantigrade: abnormal, not sustained by any so
     }
   }
   expect "left" {
-    choices = { articulation = "unanswered (not provisional)" }
+    choices = { articulation = "left_to_clinician (not provisional)" }
     findings = {
       clonus_in_dispute    = false
       clonus_does_not_fade = false

@@ -35,7 +35,7 @@ choice "cast_ankle_angle" {
   label    = "Ankle angle in the cast"
   concerns = "alignment"
   unit     = "deg"
-  between  = [-45, 20]
+  between  = [-60, 20]
   rounding = 1
   cites    = ["device_angle_error"]
   how      = "Foot to shank in the cast; dorsiflexion positive; never a position that the ankle cannot get into."
@@ -133,7 +133,7 @@ choice "strut_stiffness" {
   label    = "Stiffness about the ankle"
   concerns = "stiffness"
   unit     = "N.m/deg"
-  between  = [0, 10]
+  between  = [0, 20]
   rounding = 0.1
   cites    = ["totah_2019"]
   how      = "Moment for each degree of dorsiflexion, device alone. A figure without its way of testing is uncertain by a quarter or more."

@@ -290,7 +290,7 @@ case "equinus and a bent knee with the hip free, on both sides: none of the patt
     }
   }
   expect "right" {
-    choices  = { device = "unanswered" }
+    choices  = { device = "left_to_clinician" }
     findings = { type_3 = false, no_pattern = true }
     silent   = ["hinge_for_type_3"]
     cautions = ["no_published_pattern"]

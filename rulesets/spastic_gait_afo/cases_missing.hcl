@@ -41,9 +41,9 @@ case "a label and nothing else: no device, everything is still to be recorded" {
   }
   expect "left" {
     choices = {
-      device          = "unanswered (provisional)"
-      articulation    = "unanswered (provisional)"
-      pressure_system = "unanswered (provisional)"
+      device          = "left_to_clinician (provisional)"
+      articulation    = "left_to_clinician (provisional)"
+      pressure_system = "left_to_clinician (provisional)"
     }
     findings = { crouch = "unknown", true_equinus = "unknown", no_pattern = "unknown" }
     silent   = ["label_disagrees", "ground_reaction_for_crouch"]
@@ -66,7 +66,7 @@ case "ankle not seen: jump, apparent equinus and crouch are all still possible" 
     }
   }
   expect "left" {
-    choices  = { device = "unanswered (provisional)" }
+    choices  = { device = "left_to_clinician (provisional)" }
     findings = { jump = "unknown", apparent_equinus = "unknown", crouch = "unknown", true_equinus = false, drop_foot = false, knee_and_hip_flexed = true }
   }
 }

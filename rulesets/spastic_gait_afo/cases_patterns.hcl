@@ -27,8 +27,8 @@ case "drop foot: the foot hangs in swing, stance as usual, a supple calf" {
       device           = "open: posterior_leaf_spring, articulated"
       articulation     = "plantarflexion_stop"
       pressure_system  = "against_foot_drop"
-      shell_side       = "unanswered"
-      cast_ankle_angle = "unanswered"
+      shell_side       = "left_to_clinician"
+      cast_ankle_angle = "left_to_clinician"
     }
     findings = { drop_foot = true, foot_hangs_in_swing = true, true_equinus = false, equinus_in_stance = false, jump = false, apparent_equinus = false, crouch = false, dorsiflexion_may_be_free = true, no_pattern = false }
     fires    = ["spring_or_hinge_for_drop_foot", "lift_the_hanging_foot"]
@@ -247,7 +247,7 @@ case "apparent equinus: the ankle moves as usual, knee and hip are too flexed" {
     choices = {
       device          = "open: posterior_leaf_spring, rigid, anterior_shell_ground_reaction"
       articulation    = "none"
-      pressure_system = "unanswered"
+      pressure_system = "left_to_clinician"
     }
     findings = { apparent_equinus = true, jump = false, crouch = false, drop_foot = false, true_equinus = false, no_pattern = false }
     fires    = ["no_hinge_for_apparent_equinus"]
@@ -314,7 +314,7 @@ case "none of the patterns: a knee that goes back over an ankle that moves as us
     }
   }
   expect "left" {
-    choices  = { device = "unanswered", pressure_system = "against_knee_hyperextension" }
+    choices  = { device = "left_to_clinician", pressure_system = "against_knee_hyperextension" }
     findings = { no_pattern = true, true_equinus = false, drop_foot = false, knee_goes_back = true }
     fires    = ["stop_the_knee_going_back"]
     silent   = ["spring_or_hinge_for_true_equinus"]
@@ -344,9 +344,9 @@ case "walks as usual on this leg: no pattern, and nothing is advised" {
   }
   expect "right" {
     choices = {
-      device          = "unanswered"
-      articulation    = "unanswered"
-      pressure_system = "unanswered"
+      device          = "left_to_clinician"
+      articulation    = "left_to_clinician"
+      pressure_system = "left_to_clinician"
     }
     findings = { no_pattern = true, foot_hangs_in_swing = false, drop_foot = false }
     silent   = ["spring_or_hinge_for_drop_foot", "lift_the_hanging_foot"]

@@ -21,7 +21,7 @@ case "ankle 1 deg short of plantigrade with the knee straight: cast there; and n
     }
   }
   expect "left" {
-    choices  = { cast_ankle_angle = "-1 deg", device = "unanswered" }
+    choices  = { cast_ankle_angle = "-1 deg", device = "left_to_clinician" }
     findings = { "limb_safety.equinus" = true, drop_foot = false }
     fires    = ["cast_where_the_calf_stops"]
     silent   = ["spring_or_hinge_for_drop_foot"]
@@ -50,7 +50,7 @@ case "ankle just plantigrade with the knee straight: no limit to the cast from t
     }
   }
   expect "left" {
-    choices  = { cast_ankle_angle = "unanswered" }
+    choices  = { cast_ankle_angle = "left_to_clinician" }
     findings = { "limb_safety.equinus" = false, drop_foot = true }
     fires    = ["spring_or_hinge_for_drop_foot"]
     silent   = ["cast_where_the_calf_stops"]

@@ -22,7 +22,7 @@ case "toe walking without a known cause, range there: a stiff plate before a bra
     choices = {
       device               = "insole"
       foot_plate_stiffness = "rigid"
-      pressure_system      = "unanswered"
+      pressure_system      = "left_to_clinician"
     }
     findings = { true_equinus = false, no_pattern = false }
     fires    = ["stiff_plate_before_a_brace"]
@@ -78,7 +78,7 @@ case "toe walking, 1 deg short of plantigrade: range first" {
   expect "right" {
     choices = {
       device               = "open: refer_serial_casting, refer_surgical_opinion"
-      foot_plate_stiffness = "unanswered"
+      foot_plate_stiffness = "left_to_clinician"
       cast_ankle_angle     = "-1 deg"
     }
     fires  = ["range_before_a_brace_in_toe_walking"]
@@ -133,7 +133,7 @@ case "toe walking without a known cause that looks like jump: the spastic patter
     }
   }
   expect "left" {
-    choices  = { device = "insole", pressure_system = "unanswered" }
+    choices  = { device = "insole", pressure_system = "left_to_clinician" }
     findings = { jump = false }
   }
 }
@@ -162,7 +162,7 @@ case "toe walking without a known cause that looks like apparent equinus: the sp
     }
   }
   expect "left" {
-    choices  = { device = "insole", pressure_system = "unanswered" }
+    choices  = { device = "insole", pressure_system = "left_to_clinician" }
     findings = { apparent_equinus = false }
   }
 }
@@ -191,7 +191,7 @@ case "toe walking without a known cause that looks like crouch: the spastic patt
     }
   }
   expect "left" {
-    choices  = { device = "insole", pressure_system = "unanswered" }
+    choices  = { device = "insole", pressure_system = "left_to_clinician" }
     findings = { crouch = false }
   }
 }
@@ -220,7 +220,7 @@ case "toe walking without a known cause that looks like a drop foot: the spastic
     }
   }
   expect "left" {
-    choices  = { device = "insole", pressure_system = "unanswered" }
+    choices  = { device = "insole", pressure_system = "left_to_clinician" }
     findings = { drop_foot = false }
   }
 }
@@ -249,7 +249,7 @@ case "toe walking without a known cause that looks like a knee that goes back: t
     }
   }
   expect "left" {
-    choices  = { device = "insole", pressure_system = "unanswered" }
+    choices  = { device = "insole", pressure_system = "left_to_clinician" }
     findings = { true_equinus = false }
   }
 }

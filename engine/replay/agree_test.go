@@ -16,6 +16,7 @@ import (
 	"crus/engine/reason"
 	"crus/engine/replay"
 	"crus/engine/vocab"
+	"crus/engine/whatif"
 )
 
 // pairs is how many pairs of a ruleset and an assessment are compared.
@@ -94,9 +95,9 @@ func holding(s *cell.Space, r *replay.Result, row int, limb bool) held {
 	return h
 }
 
-// differs lists where replay and an outcome differ; sharper counts results that only the reference leaves provisional,
-// because it could not try everything.
-func (h held) differs(s *cell.Space, r *reason.Result, sharper *int) (out []string) {
+// differs lists where replay and an outcome differ. Where the reference leaves a result provisional because it could not
+// try everything, and replay does not, package whatif has to find the same as replay; sharper counts these.
+func (h held) differs(s *cell.Space, r *reason.Result, exact func() *reason.Result, sharper *int) (out []string) {
 	note := func(format string, args ...any) { out = append(out, fmt.Sprintf(format, args...)) }
 	for name, state := range h.rules {
 		if want := r.Rules[name]; want == nil || want.State != state {
@@ -114,6 +115,9 @@ func (h held) differs(s *cell.Space, r *reason.Result, sharper *int) (out []stri
 		if got := h.cautions[c.Name]; got != want {
 			if c.Provisional && bounded(c.Explored) {
 				*sharper++
+				if i := slices.IndexFunc(exact().Cautions, func(x *reason.Caution) bool { return x.Name == c.Name && x.Provisional && !bounded(x.Explored) }); i >= 0 {
+					note("caution %s is %q, and provisional beyond doubt", c.Name, got)
+				}
 				continue
 			}
 			note("caution %s is %q, not %q", c.Name, got, want)
@@ -129,6 +133,10 @@ func (h held) differs(s *cell.Space, r *reason.Result, sharper *int) (out []stri
 		if h.unsettled[name] != want.Provisional || h.whatever[name] != want.Whatever {
 			if want.Provisional && bounded(want.Explored) {
 				*sharper++
+				x := exact().Choices[name]
+				if g, w := written(s, name, got, h.whatever[name]), wanted(x); !bounded(x.Explored) && (x.Provisional || g != w) {
+					note("%s is %s and stands; what can be settled exactly is %s (provisional: %v)", name, g, w, x.Provisional)
+				}
 				continue
 			}
 			note("%s is provisional: %v, whatever is missing: %v; not %v, %v (%+v)", name, h.unsettled[name], h.whatever[name], want.Provisional, want.Whatever, want.Explored)
@@ -228,9 +236,20 @@ func onCase(s *cell.Space, r *replay.Result, row int, a *assess.Assessment, shar
 	if o.Applies == "no" || out != nil {
 		return out
 	}
-	out = holding(s, r, row, false).differs(s, o.Person, sharper)
+	var settled *reason.Outcome
+	exact := func() *reason.Outcome {
+		if settled == nil {
+			w, err := whatif.New(s.Engine)
+			if err != nil {
+				panic(err)
+			}
+			settled = w.Advise(a, today())
+		}
+		return settled
+	}
+	out = holding(s, r, row, false).differs(s, o.Person, func() *reason.Result { return exact().Person }, sharper)
 	for i, side := range a.DeviceFor {
-		for _, d := range holding(s, r, row+i, true).differs(s, o.Limbs[string(side)], sharper) {
+		for _, d := range holding(s, r, row+i, true).differs(s, o.Limbs[string(side)], func() *reason.Result { return exact().Limbs[string(side)] }, sharper) {
 			out = append(out, string(side)+" "+d)
 		}
 	}

@@ -26,13 +26,14 @@ func Matters(s *cell.Space, v *Verdict) []Reading {
 		return nil
 	}
 	var out []Reading
+	seen := map[key]bool{}
 	for i, a := range s.Axes[:s.Measures] {
-		for k := range m.rows {
-			if a.Limb || k == 0 {
-				if x, needed := m.needs(k, i); needed {
-					out = append(out, x)
-				}
+		for row := range m.rows {
+			k := key{m.of(row, i), a.Measure.Name}
+			if !seen[k] && m.needs(k) {
+				out = append(out, m.reading(k, row, i))
 			}
+			seen[k] = true
 		}
 	}
 	return out
@@ -47,6 +48,8 @@ type matter struct {
 	cases  []*cell.Case
 	whole  *reason.Verdict // of the choice, with everything recorded
 	topic  int             // -1: it is about no choice
+	asked  map[string]bool // measures of which it is asked whether they are recorded
+	out    map[key]bool    // what is left out
 	tested func() bool
 }
 
@@ -54,7 +57,12 @@ func newMatter(s *cell.Space, v *Verdict) *matter {
 	if v.Assessment == nil {
 		return nil
 	}
-	m := &matter{Space: s, v: v, topic: slices.IndexFunc(s.Topics, func(t *cell.Topic) bool { return t.Name == v.Name })}
+	m := &matter{Space: s, v: v, asked: map[string]bool{}, out: map[key]bool{}, topic: slices.IndexFunc(s.Topics, func(t *cell.Topic) bool { return t.Name == v.Name })}
+	for _, n := range s.Nodes {
+		if n.Op == cell.Recorded {
+			m.asked[s.Axes[n.X].Measure.Name] = true
+		}
+	}
 	for _, side := range v.Assessment.DeviceFor {
 		m.sides = append(m.sides, side)
 		m.rows = append(m.rows, s.Row(v.Assessment, side))
@@ -77,58 +85,83 @@ func (m *matter) work() {
 	}
 }
 
-// so reports whether what was found is so with what is left of the witness.
+// so reports whether what was found is so with what is left of the witness, whether what is left out is recorded or not
+// where that is asked.
 func (m *matter) so() bool {
-	m.work()
-	return m.tested()
+	var open []key
+	for k := range m.out {
+		if m.asked[k.measure] {
+			open = append(open, k)
+		}
+	}
+	if len(open) > maxOpen {
+		return false
+	}
+	for n := range 1 << len(open) {
+		for i, k := range open {
+			m.each(k, func(r cell.Row, axis int) { r.Recorded[axis] = n>>i&1 == 1 })
+		}
+		if m.work(); !m.tested() {
+			return false
+		}
+	}
+	return true
 }
 
-// needs reports whether it is no longer so without a measure of a row; else the measure is left out from here on.
-func (m *matter) needs(row, axis int) (Reading, bool) {
-	a := m.Axes[axis]
+// maxOpen is how many measures of which it is asked whether they are recorded may be left out together.
+const maxOpen = 8
+
+// key is one measure of one limb, or of the person.
+type key struct{ of, measure string }
+
+// each does something with a measure wherever a row sees it.
+func (m *matter) each(k key, do func(r cell.Row, axis int)) {
+	for row, r := range m.rows {
+		for i, a := range m.Axes[:m.Measures] {
+			if a.Measure.Name == k.measure && m.of(row, i) == k.of {
+				do(r, i)
+			}
+		}
+	}
+}
+
+// of says whose measure an axis of a row is: left, right or person.
+func (m *matter) of(row, axis int) string {
 	side := m.sides[row]
-	if a.Other {
+	switch a := m.Axes[axis]; {
+	case !a.Limb:
+		return "person"
+	case a.Other:
 		side = side.Opposite()
 	}
-	type place struct {
-		row, axis int
-		at        float64
-		recorded  bool
+	return string(side)
+}
+
+// needs reports whether it is no longer so without a measure; else the measure is left out from here on.
+func (m *matter) needs(k key) bool {
+	var at float64
+	var recorded bool
+	m.each(k, func(r cell.Row, axis int) {
+		at, recorded = r.Value[axis], r.Recorded[axis]
+		r.Value[axis], r.Recorded[axis] = math.NaN(), false
+	})
+	m.out[k] = true
+	if m.so() {
+		return false
 	}
-	var out []place
-	for k := range m.rows {
-		for i, b := range m.Axes[:m.Measures] {
-			of := m.sides[k]
-			if b.Other {
-				of = of.Opposite()
-			}
-			if b.Measure == a.Measure && (!a.Limb || of == side) {
-				out = append(out, place{k, i, m.rows[k].Value[i], m.rows[k].Recorded[i]})
-			}
-		}
-	}
-	was := m.rows[row].Value[axis]
-	set := func(recorded bool) bool { // it is so, whatever the value
-		for _, p := range out {
-			m.rows[p.row].Value[p.axis], m.rows[p.row].Recorded[p.axis] = math.NaN(), recorded
-		}
-		return m.so()
-	}
-	if set(true) && set(false) {
-		return Reading{}, false
-	}
-	for _, p := range out {
-		m.rows[p.row].Value[p.axis], m.rows[p.row].Recorded[p.axis] = p.at, p.recorded
-	}
-	of := string(side)
-	if !a.Limb {
-		of = "person"
-	}
+	delete(m.out, k)
+	m.each(k, func(r cell.Row, axis int) { r.Value[axis], r.Recorded[axis] = at, recorded })
+	return true
+}
+
+// reading says what was recorded.
+func (m *matter) reading(k key, row, axis int) Reading {
+	a := m.Axes[axis]
 	value := "not recorded"
-	if was == was {
-		value = a.Say(was)
+	if x := m.rows[row].Value[axis]; x == x {
+		value = a.Say(x)
 	}
-	return Reading{Of: of, Measure: a.Measure.Name, Label: a.Measure.Label, Value: value}, true
+	return Reading{Of: k.of, Measure: k.measure, Label: a.Measure.Label, Value: value}
 }
 
 // seen gives the cases on which the verdict rests: that of its limb, or all for the person.

@@ -14,20 +14,33 @@ func (p *prover) additions() {
 	for i := range left {
 		left[i].status = Absent
 	}
-	pass := func(ask func(a *asker, topic int) answer) {
-		p.each(len(p.Topics), func(i int) bool { return len(p.pending(i)) > 0 }, ask, func(i int, a answer) {
-			for k, rule := range a.rules {
-				switch b := a.parts[k]; b.status {
-				case Found:
-					p.seen.matters[rule] = true
-				case Undecided:
-					left[rule].status = Undecided
-					for _, d := range b.doubts {
-						left[rule].doubts = addDoubt(left[rule].doubts, d)
-					}
+	bears := p.bears()
+	// Each rule is asked about with the first choice that it bears on, then, if it was not seen to matter, with the next.
+	pass := func(ask func(a *asker, topic int, rules []int) answer) {
+		for round, more := 0, true; more; round++ {
+			more = false
+			pending := make([][]int, len(p.Topics))
+			for i, topics := range bears {
+				if p.seen.set[i] != nil && !p.seen.matters[i] && round < len(topics) {
+					pending[topics[round]] = append(pending[topics[round]], i)
+					more = true
 				}
 			}
-		})
+			p.each(len(p.Topics), func(i int) bool { return pending[i] != nil }, func(a *asker, i int) answer { return ask(a, i, pending[i]) },
+				func(i int, a answer) {
+					for k, rule := range a.rules {
+						switch b := a.parts[k]; b.status {
+						case Found:
+							p.seen.matters[rule] = true
+						case Undecided:
+							left[rule].status = Undecided
+							for _, d := range b.doubts {
+								left[rule].doubts = addDoubt(left[rule].doubts, d)
+							}
+						}
+					}
+				})
+		}
 	}
 	pass(p.askAlone)
 	pass(p.askWithout)
@@ -45,11 +58,12 @@ func (p *prover) additions() {
 	}
 }
 
-// pending lists the rules that bear on a choice, can be in force, and were not seen to make a difference to any.
-func (p *prover) pending(topic int) (out []int) {
-	for _, i := range p.Topics[topic].Bears {
-		if p.seen.set[i] != nil && !p.seen.matters[i] {
-			out = append(out, i)
+// bears lists, for each rule, the choices that it bears on.
+func (p *prover) bears() [][]int {
+	out := make([][]int, len(p.Rules))
+	for i, t := range p.Topics {
+		for _, rule := range t.Bears {
+			out[rule] = append(out[rule], i)
 		}
 	}
 	return out
@@ -59,8 +73,8 @@ func (p *prover) pending(topic int) (out []int) {
 const together = 6
 
 // askWithout asks of each rule that bears on a choice whether it comes out in another way, for some assessment, without it.
-func (p *prover) askWithout(a *asker, topic int) answer {
-	out := p.absent(topic)
+func (p *prover) askWithout(a *asker, topic int, rules []int) answer {
+	out := absent(rules)
 	for _, rows := range p.rowsOf(topic) {
 		var q *query
 		var with *clause.Choice
@@ -113,9 +127,9 @@ func (p *prover) also(a *asker, topic int, rows []cell.Row, out answer) {
 	}
 }
 
-// absent begins an answer about the rules that bear on a choice.
-func (p *prover) absent(topic int) answer {
-	out := answer{rules: p.pending(topic)}
+// absent begins an answer about some rules.
+func absent(rules []int) answer {
+	out := answer{rules: rules}
 	out.parts = make([]answer, len(out.rules))
 	for k := range out.parts {
 		out.parts[k].status = Absent
@@ -125,8 +139,8 @@ func (p *prover) absent(topic int) answer {
 
 // askAlone looks for assessments on which a rule is in force and as few others speak of the choice as can be: then it mostly
 // makes a difference. That is quicker than to ask for a difference.
-func (p *prover) askAlone(a *asker, topic int) answer {
-	out := p.absent(topic)
+func (p *prover) askAlone(a *asker, topic int, rules []int) answer {
+	out := absent(rules)
 	q := a.begin(1)
 	says := q.Says(topic, q.Forces(-1))
 	for k, rule := range out.rules {
@@ -135,7 +149,7 @@ func (p *prover) askAlone(a *asker, topic int) answer {
 		}
 		this := q.Var() // so that what is left out of account for this rule does not bind the others
 		q.assume, q.guard = []clause.Lit{this, q.True(0, p.Rules[rule].Force)}, []clause.Lit{-this}
-		q.wish, q.most = nil, 12
+		q.wish, q.most = nil, 4
 		q.nodes = p.nodesWithout([]int{p.Applies}, rule)
 		q.hangs, q.says = says, p.Topics[topic].Says
 		for i, s := range p.Topics[topic].Says {

@@ -25,8 +25,10 @@ func (w *worker) complete(b *Block, n int) {
 		}
 	}
 	if any != 0 {
+		var before *round
 		for i := range w.p.rounds {
-			w.fill(&w.p.rounds[i], b, n)
+			w.fill(&w.p.rounds[i], before, b, n)
+			before = &w.p.rounds[i]
 			w.p.later.wide(w.later, b.Pair)
 			for k, x := range w.p.subjects {
 				if x.open >= 0 {

@@ -131,13 +131,17 @@ func (p *Program) makeRounds() {
 }
 
 // fill writes the inputs of the circuit of completed rows for one round: what is known stays, what is missing gets the
-// round's cells.
-func (w *worker) fill(r *round, b *Block, n int) {
+// round's cells. before is the round of the same block that was filled in before it, nil for the first: of what the two
+// have alike nothing is written.
+func (w *worker) fill(r, before *round, b *Block, n int) {
 	for i := range w.p.space.Measures {
 		known := w.base.at(w.p.inputs.known[i])[:n]
 		for k, slot := range w.p.filled.bits[i] {
 			from, to := w.base.at(w.p.inputs.bits[i][k])[:n], w.later.at(slot)[:n]
 			left, right := -uint64(r.left[i]>>k&1), -uint64(r.right[i]>>k&1)
+			if before != nil && left == -uint64(before.left[i]>>k&1) && right == -uint64(before.right[i]>>k&1) {
+				continue
+			}
 			if left == right {
 				for j := range to {
 					to[j] = from[j] | left&^known[j]

@@ -7,13 +7,16 @@ package cases
 
 import (
 	"fmt"
+	"runtime"
+	"slices"
+	"sync"
 	"time"
 
 	"crus/engine/assess"
-	"crus/engine/cell"
 	"crus/engine/reason"
 	"crus/engine/ruleset"
 	"crus/engine/source"
+	"crus/engine/whatif"
 )
 
 // Report is what running all cases gave. Its JSON names are stable.
@@ -89,13 +92,15 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 	if diags := Check(rs); diags.HasErrors() {
 		return nil, diags
 	}
+	w, err := whatif.New(e)
+	if err != nil {
+		return nil, source.Diagnostics{source.Errorf(rs.Where, "internal", "The ruleset can't be divided into cells: %v.", err)}
+	}
 	out := &Report{Format: "crus-cases/1", Ruleset: rs.Name, Version: rs.Version, Digest: rs.Digest, Cases: []Case{}, Unshown: []Condition{}}
 	seen, stood := newShown(), newStood(rs)
-	var all []*assess.Assessment
-	for _, c := range rs.Cases {
-		a, _ := read(rs, c)
-		all = append(all, a)
-		o := e.Advise(a, today)
+	all, outcomes := advised(w, today)
+	for i, c := range rs.Cases {
+		a, o := all[i], outcomes[i]
 		seen.outcome(o)
 		stood.outcome(a, o)
 		r := Case{Name: c.Name, Place: c.Where.String()}
@@ -118,12 +123,58 @@ func Run(e *reason.Engine, today time.Time) (*Report, source.Diagnostics) {
 		}
 	}
 	out.Boundaries, out.BoundariesShown = stood.unshown()
-	s, err := cell.New(e)
-	if err != nil {
-		return nil, source.Diagnostics{source.Errorf(rs.Where, "internal", "The ruleset can't be divided into cells: %v.", err)}
-	}
-	out.Coverage = cover(s, all)
+	out.Coverage = cover(w.Space, all)
 	return out, nil
+}
+
+// advised carries the ruleset out on all cases, on all cores. What is provisional is settled where a case expects
+// something of it.
+func advised(w *whatif.Advisor, today time.Time) ([]*assess.Assessment, []*reason.Outcome) {
+	rs := w.Ruleset
+	all, outcomes := make([]*assess.Assessment, len(rs.Cases)), make([]*reason.Outcome, len(rs.Cases))
+	var work sync.WaitGroup
+	next := make(chan int)
+	for range runtime.GOMAXPROCS(0) {
+		work.Go(func() {
+			for i := range next {
+				all[i], _ = read(rs, rs.Cases[i])
+				outcomes[i] = w.Engine.Advise(all[i], today)
+				if slices.ContainsFunc(rs.Cases[i].Expect, func(x *ruleset.Expectation) bool { return hangs(x, outcomes[i]) }) {
+					w.Settle(outcomes[i], all[i], today)
+				}
+			}
+		})
+	}
+	for i := range rs.Cases {
+		next <- i
+	}
+	close(next)
+	work.Wait()
+	return all, outcomes
+}
+
+// hangs reports whether something is expected of a choice or caution that is provisional, and not all that is missing was
+// tried.
+func hangs(x *ruleset.Expectation, o *reason.Outcome) bool {
+	r := o.Limbs[x.Of]
+	if x.Of == "person" {
+		r = o.Person
+	}
+	if r == nil {
+		return false
+	}
+	open := func(provisional bool, e *reason.Explored) bool { return provisional && e != nil && !e.Complete }
+	for _, c := range x.Choices {
+		if y := r.Choices[c.Name]; y != nil && open(y.Provisional, y.Explored) {
+			return true
+		}
+	}
+	for _, t := range slices.Concat(x.Cautions, x.Silent) {
+		if slices.ContainsFunc(r.Cautions, func(c *reason.Caution) bool { return c.Name == t.S && open(c.Provisional, c.Explored) }) {
+			return true
+		}
+	}
+	return false
 }
 
 // compare holds one expectation against an outcome.

@@ -36,30 +36,32 @@ type Case struct {
 	Cell  []int   // of each axis
 	Truth []Truth // of each node
 	space *Space
-	of    []float64 // values of the formulas' axes
 	terms []float64
 	done  []bool // which terms are worked out
+	part  bool   // only the nodes of a plan are worked out, and the cells that they ask about
 }
 
 // NewCase makes room for one case.
 func (s *Space) NewCase() *Case {
 	return &Case{Row: Row{Value: make([]float64, s.Measures), Recorded: make([]bool, s.Measures)}, Cell: make([]int, len(s.Axes)), Truth: make([]Truth, len(s.Nodes)),
-		space: s, of: make([]float64, len(s.Axes)-s.Measures), terms: make([]float64, len(s.Terms)), done: make([]bool, len(s.Terms))}
+		space: s, terms: make([]float64, len(s.Terms)), done: make([]bool, len(s.Terms))}
 }
 
 // Work works out every node for a row.
 func (s *Space) Work(c *Case, r Row) { s.WorkOn(c, r, nil) }
 
-// WorkOn works out the nodes of a plan for a row; what others hold is left as it was. A nil plan is all nodes.
+// WorkOn works out the nodes of a plan for a row, and the cells of the axes that they ask about; what others hold is left
+// as it was. A nil plan is all nodes.
 func (s *Space) WorkOn(c *Case, r Row, plan []int) {
 	copy(c.Value, r.Value)
 	copy(c.Recorded, r.Recorded)
 	c.Alone = r.Alone
-	for i, a := range s.Axes[:s.Measures] {
-		c.Cell[i] = a.cellOf(r.Value[i])
-	}
 	clear(c.done)
-	if plan == nil {
+	c.part = plan != nil
+	if !c.part {
+		for i, a := range s.Axes[:s.Measures] {
+			c.Cell[i] = a.cellOf(r.Value[i])
+		}
 		for n := range s.Nodes {
 			c.Truth[n] = c.node(n)
 		}
@@ -150,9 +152,11 @@ func (c *Case) node(n int) Truth {
 		return Yes
 	case Ask:
 		q := c.space.Questions[x.X]
-		if q.Axis >= c.space.Measures {
-			a := c.space.Axes[q.Axis]
+		switch a := c.space.Axes[q.Axis]; {
+		case a.Measure == nil:
 			c.Cell[q.Axis] = a.cellOf(c.term(a.Term))
+		case c.part:
+			c.Cell[q.Axis] = a.cellOf(c.Value[q.Axis])
 		}
 		switch at := c.Cell[q.Axis]; {
 		case at == NotRecorded:

@@ -31,6 +31,14 @@ func (w *Advisor) Refine(o *reason.Outcome, a *assess.Assessment, today time.Tim
 	s.near(o)
 }
 
+// Settle settles what an outcome of the same assessment and day leaves open of provisional results, and looks for no
+// boundaries.
+func (w *Advisor) Settle(o *reason.Outcome, a *assess.Assessment, today time.Time) {
+	if o.Person != nil && unsettled(o) {
+		w.newScene(a).settle(o, today)
+	}
+}
+
 // results gives the parts of an outcome by side.
 func results(o *reason.Outcome) map[assess.Side]*reason.Result {
 	out := map[assess.Side]*reason.Result{"": o.Person}

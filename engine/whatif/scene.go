@@ -29,6 +29,7 @@ type row struct {
 	lifted []form        // of each node; unset where it was not asked for
 	asks   []bool        // of each node: it asks whether something open is recorded
 	room   [3]*cell.Case // to work the row out with other values
+	trial  cell.Row      // the row with other values
 	moving bool          // the second holds the row as it is, but for what a walker changed
 }
 

@@ -181,11 +181,38 @@ func (s *scene) eval(p part, set values) int {
 	if p.axis < 0 {
 		plan = s.w.opaque[s.w.Nodes[p.x].X]
 	}
-	s.w.WorkOn(c, s.rowWith(p.row, set), plan)
+	s.w.WorkOn(c, s.setting(p, set), plan)
 	if p.axis < 0 {
 		return int(c.Truth[p.x])
 	}
 	return c.Cell[p.axis]
+}
+
+// setting gives the row of a part with what it reads set. It is used up by the next call.
+func (s *scene) setting(p part, set values) cell.Row {
+	r := s.rows[p.row]
+	if r.trial.Value == nil {
+		r.trial = r.Row.Clone()
+	}
+	copy(r.trial.Value, r.Value)
+	copy(r.trial.Recorded, r.Recorded)
+	put := func(axes []int) {
+		for _, axis := range axes {
+			if r.side == "" && s.w.Axes[axis].Limb {
+				continue
+			}
+			if at, ok := set[s.key(r, axis)]; ok {
+				r.trial.Value[axis], r.trial.Recorded[axis] = at.value, at.recorded
+			}
+		}
+	}
+	if p.axis < 0 {
+		put(s.w.Unclear[s.w.Nodes[p.x].X].Inputs)
+	} else {
+		put(s.w.inputs[p.axis])
+		put(s.w.recorded[p.axis])
+	}
+	return r.trial
 }
 
 // evalAt is eval with one measure, by its axis, set to a value.

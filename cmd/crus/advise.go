@@ -37,17 +37,17 @@ Whether the review date of the ruleset has passed is judged on the date of the
 assessment, or today where it has none, so that the same files always give the
 same result; --today judges it on another day.
 
-Whether a result hangs on what is missing is settled for all values that it can
-have, and a result that another value within measurement error would change is
-said to be close to a boundary. --instead shell_trimline=behind_malleoli asks for
-the fewest and smallest changes of the limb's measures that would give that; left.
-or right. before it names one limb. What is recorded of the person stays.
+A result that hangs on what is missing is provisional, and one that another
+value within measurement error would change is close to a boundary. --instead
+asks for the fewest and smallest changes of the limb's measures that would give
+another option (or number); left. or right. before it names one limb. What is
+recorded of the person stays.
 
 Exit status: 0; 1 where rules contradict each other about a choice; 2 where an
 assessment or the ruleset could not be read.`,
 		Example: `  crus advise demo_clinic assessment.json
   crus advise demo_clinic assessment.hcl --full --html report.html
-  crus advise demo_clinic assessment.json --instead shell_trimline=behind_malleoli
+  crus advise demo_clinic assessment.json --instead device=rigid
   crus advise demo_clinic clinic.jsonl --json > outcomes.jsonl`,
 		GroupID: groupClinic,
 		Args:    needs("RULESET", "ASSESSMENT"),

@@ -22,7 +22,9 @@ type sheet struct {
 	Scope       *scope   // where it does not apply, or that is not known
 	Cautions    []caution
 	Advice      []advice
+	Instead     []instead
 	Missing     missing
+	Near        []nearby
 	Reasons     []reasons
 	WhyNot      []whyNots
 	Found       []found
@@ -75,7 +77,9 @@ func draw(o *reason.Outcome, v *vocab.Vocabulary, cites map[string]*vocab.Citati
 	s.Reasons = d.reasons() // numbers them
 	s.Cautions = d.cautions()
 	s.Advice = d.advice()
+	s.Instead = d.instead()
 	s.Missing = d.missing()
+	s.Near = d.near()
 	s.WhyNot = d.whyNot()
 	s.Found = d.found()
 	s.Steps = d.steps(s)

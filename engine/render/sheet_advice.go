@@ -224,10 +224,11 @@ func (d *drawer) rowNotes(b bearer, name string, c *reason.Choice) []note {
 	if c.Whatever {
 		out = append(out, note{Lead: "whatever is missing:", Text: "the rules for it wait, and every completion brings the same"})
 	}
-	if c.NearBoundary != nil && *c.NearBoundary {
-		out = append(out, note{boundaryMark(), "close to a boundary:", "another value within measurement error would change this"})
+	near := d.nearNotes(b, name, c.Unit)
+	if near == nil && c.NearBoundary != nil && *c.NearBoundary {
+		near = []note{{boundaryMark(), "close to a boundary:", "another value within measurement error would change this"}}
 	}
-	return out
+	return append(out, near...)
 }
 
 // decidedBy lists the missing measures that decide a result, the one to take first leading.
@@ -313,6 +314,9 @@ func optionWords(list string) string {
 
 // triedWords says how far the completions of the missing values were tried.
 func triedWords(x *reason.Explored) string {
+	if len(x.Open) > 0 {
+		return "what comes of " + join(quoted(x.Open), "and") + " is not known for all values, so more may be possible"
+	}
 	tried := fmt.Sprint(x.Tried)
 	switch tried {
 	case "0":
@@ -321,6 +325,23 @@ func triedWords(x *reason.Explored) string {
 		return "the missing values were sampled, so more may be possible"
 	}
 	return fmt.Sprintf("%s of %s combinations of the missing values were tried, so more may be possible", grouped(tried), grouped(x.Of))
+}
+
+// maxFormula is how much of a formula is shown.
+const maxFormula = 60
+
+func quoted(formulas []string) []string {
+	var out []string
+	for _, f := range formulas[:min(2, len(formulas))] {
+		if r := []rune(f); len(r) > maxFormula {
+			f = string(r[:maxFormula]) + "…"
+		}
+		out = append(out, "“"+f+"”")
+	}
+	if len(formulas) > 2 {
+		out = append(out, "others")
+	}
+	return out
 }
 
 // becomes names another result of a choice.

@@ -67,7 +67,9 @@ func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 		u.take(c.Trace.When)
 		x.Used = u.values
 	}
+	near := d.nearNotes(b, "caution."+c.Name, "")
 	if !x.Pending && !c.Provisional {
+		x.Notes = near
 		return x
 	}
 	if !x.Pending {
@@ -94,6 +96,7 @@ func (d *drawer) caution(b bearer, c *reason.Caution) caution {
 		}
 		return "silent"
 	})
+	x.Notes = append(x.Notes, near...)
 	return x
 }
 

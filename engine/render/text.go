@@ -32,7 +32,9 @@ func (p *printer) sheet(s *sheet, opt TextOptions) {
 	if s.Scope == nil || s.Scope.Applies != "no" {
 		p.cautions(s.Cautions, opt.Full)
 		p.advice(s.Advice)
+		p.instead(s.Instead)
 		p.missing(s.Missing)
+		p.near(s.Near)
 		p.reasons(s.Reasons)
 		p.whyNot(s.WhyNot)
 		p.found(s.Found)
@@ -165,6 +167,44 @@ func (p *printer) missing(m missing) {
 	}
 	if len(m.Immaterial) > 0 {
 		p.hang(2, "Not recorded, and changes nothing here:", faint, strings.Join(m.Immaterial, "; "), faint)
+	}
+}
+
+func (p *printer) near(ns []nearby) {
+	if len(ns) == 0 {
+		return
+	}
+	p.heading("Close to a boundary")
+	p.hang(2, "", usual, "Another value of one measure, within its measurement error, would change:", faint)
+	for _, n := range ns {
+		p.hang(2, "", usual, n.Title, strong)
+		for _, m := range n.Items {
+			p.hang(4, boundaryMark().Sign, unsure, m.Label+": "+m.Value, usual)
+			for _, s := range m.Sides {
+				p.hang(6, "", usual, s.Label+": "+s.Value, usual)
+			}
+		}
+	}
+}
+
+func (p *printer) instead(is []instead) {
+	if len(is) == 0 {
+		return
+	}
+	p.heading("What would have to change")
+	for _, x := range is {
+		p.hang(2, "", usual, x.Title, strong)
+		p.hang(4, "", usual, x.Says, usual)
+		for i, changes := range x.Ways {
+			for j, c := range changes {
+				lead := "and"
+				if j == 0 {
+					lead = fmt.Sprintf("%3d", i+1)
+				}
+				p.hang(4, lead, faint, c, usual)
+			}
+			p.hang(8, "", usual, x.Notes[i], faint)
+		}
 	}
 }
 

@@ -11,6 +11,6 @@
 //
 // The language is that of Barrett, Fontaine, Tinelli: The SMT-LIB Standard, version 2.6 (2017).
 //
-// The files: expr (expressions and how they are laid out), measure, form, term (what a ruleset is made of), choice,
-// number (what becomes of choices), question, write.
+// The files: expr (expressions and how they are laid out), row (what one limb sees), measure, form, term (what that is made
+// of), choice, number (what becomes of choices), question, write.
 package smtlib

@@ -1,6 +1,8 @@
 package smtlib_test
 
 import (
+	"flag"
+	"os"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -171,6 +173,27 @@ func TestQuestions(t *testing.T) {
 			}
 		}
 	}
+}
+
+var update = flag.Bool("update", false, "write the golden file anew")
+
+// The file as a person reads it: a measure, a finding that may be unknown, a rule that another overrides, a choice of the
+// person that rests on both limbs.
+func TestWritten(t *testing.T) {
+	s := spaceOf(t, `finding "deep" { holds = "limb.depth > mm(50) || recorded(limb.calf_power) && limb.calf_power < power('2')" }`+"\n"+
+		rule("later", "finding.deep", "strong", `advise "visit" { favour = "later" }`)+
+		strings.Replace(rule("soon", "since(person.injection) < weeks(6) && limb.height + limb.depth >= mm(200)", "strong", `advise "visit" { only = "soon" }`), "because", "overrides = [\"later\"]\n  because", 1))
+	got := written(t, s, prove.Prove(t.Context(), s, prove.Options{}))
+	if *update {
+		if err := os.WriteFile("testdata/written.smt2", []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile("testdata/written.smt2")
+	if err != nil || string(want) != got {
+		t.Errorf("testdata/written.smt2 differs (%v); write it with: go test ./engine/smtlib -update, and look at git diff", err)
+	}
+	answers(t, got)
 }
 
 // An answer that is not prove's is found by z3 itself.

@@ -115,6 +115,9 @@ func (s *scene) settleChoice(o *reason.Outcome, row *row, t *cell.Topic, c *reas
 	if c.Explored.Complete || !f.settled {
 		if !c.Explored.Complete {
 			c.Explored.Open = f.open
+			if c.CouldBecome == nil {
+				c.CouldBecome = s.could(f.could, row.side, func(v reason.Verdict) (string, any) { return v.Status, valueOf(t.Choice, v) })
+			}
 		}
 		f.provisional = true
 		return f
@@ -153,6 +156,9 @@ func (s *scene) settleCaution(o *reason.Outcome, row *row, c *reason.Caution) fo
 	if c.Explored.Complete || !f.settled {
 		if !c.Explored.Complete {
 			c.Explored.Open = f.open
+			if c.CouldBecome == nil {
+				c.CouldBecome = s.could(f.could, row.side, func(v reason.Verdict) (string, any) { return v.Status, nil })
+			}
 		}
 		f.provisional = true
 		return f

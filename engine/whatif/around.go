@@ -110,35 +110,22 @@ func (w *walker) same(x *result) bool {
 		if axis < 0 {
 			continue
 		}
-		if x.agreed { // its truths don't tell
-			return false
-		}
-		was, is := w.s.rows[i].c.Truth, w.s.rows[i].place(w.s.w, 1).Truth
-		if x.topic == nil {
-			n := w.s.node(x)
-			if was[n] != is[n] {
-				return false
-			}
-			continue
-		}
 		b := &w.s.w.bears[axis]
-		if b.numbers[x.topic.Index] {
+		was, is := w.s.rows[i].c.Truth, w.s.rows[i].place(w.s.w, 1).Truth
+		switch {
+		case x.topic != nil && b.numbers[x.topic.Index]:
 			return false
-		}
-		doubt := false
-		for _, say := range x.topic.Says {
-			n := say.Rule.Force
-			if was[n] != is[n] {
+		case x.agreed: // what it hangs on is not known either way, and may come to something else all the same
+			if b.formulas || slices.ContainsFunc(b.nodes, func(n int) bool { return was[n] != is[n] }) {
 				return false
 			}
-			doubt = doubt || is[n] == cell.Unknown
-		}
-		if doubt && b.formulas {
-			return false
-		}
-		if doubt { // what is not known may come to something else all the same
-			for _, n := range b.nodes {
-				if was[n] != is[n] {
+		case x.topic == nil:
+			if n := w.s.node(x); was[n] != is[n] {
+				return false
+			}
+		default:
+			for _, say := range x.topic.Says {
+				if n := say.Rule.Force; was[n] != is[n] {
 					return false
 				}
 			}
@@ -158,7 +145,7 @@ func (w *walker) standing(x *result, at float64) standing {
 		}
 	}
 	out := w.s.standing(x, cases)
-	if x.agreed || !x.plain && x.topic != nil && waits(x.topic, cases) {
+	if x.agreed || x.topic != nil && x.now.changed(out, x.topic.Numeric()) && waits(x.topic, cases) {
 		out, _ = w.s.with(values{w.key: {value: at, recorded: true}}).agreed(x, out)
 	}
 	return out

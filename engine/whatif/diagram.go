@@ -34,14 +34,14 @@ type step struct {
 	cell int
 }
 
-// maxNodes is how many different situations are told apart for one result; five times as many where somebody asks for it.
-const maxNodes = 20000
+// maxNodes is how many different situations are told apart for one result; twenty-five times as many where somebody asks for it.
+const maxNodes = 4000
 
 // diagram works a question out; nil where too much hangs together.
 func (q *question) diagram() *diagram {
 	d := &diagram{q: q, at: map[string]int{}, known: map[string]int{}, done: map[step]form{}, left: maxNodes}
 	if q.s.mode == changing {
-		d.left *= 5
+		d.left *= 25
 	}
 	d.arrange()
 	top, ok := d.build(slices.Clone(q.roots))

@@ -45,7 +45,7 @@ func TestNearestChange(t *testing.T) {
 		}
 	}
 	t.Log(n)
-	if n[reason.InsteadFound] < 100 || n[reason.InsteadNever] < 100 || n["missed"]*20 > n[reason.InsteadFound] {
+	if n[reason.InsteadFound] < 40 || n[reason.InsteadNever] < 100 || n["missed"]*20 > n[reason.InsteadFound] {
 		t.Error("too little was found")
 	}
 }

@@ -39,7 +39,6 @@ type result struct {
 	topic   *cell.Topic
 	caution int   // scope: whether the ruleset applies at all
 	rows    []int // that it looks at
-	plain   bool  // only what is known to be in force is compared
 	agreed  bool  // it stands whatever is missing, and other than the rules in force say
 	now     standing
 	choice  *reason.Choice
@@ -123,17 +122,12 @@ func (s *scene) results(o *reason.Outcome) (out []*result) {
 			if c := all[r.side].Choices[t.Name]; c != nil {
 				x := &result{name: t.Name, row: i, topic: t, rows: s.on(r.side, t), choice: c, agreed: c.Whatever}
 				x.now = s.standing(x, s.cases(x.rows))
-				if cases := s.cases(x.rows); x.agreed || waits(t, cases) {
+				if x.agreed {
 					now, ok := s.agreed(x, x.now)
-					same := ok && matches(x.choice, now)
-					switch {
-					case same:
-						x.now = now
-					case x.agreed:
+					if !ok || !matches(x.choice, now) {
 						continue // it is not known why it stands
-					default:
-						x.plain = true
 					}
+					x.now = now
 				}
 				out = append(out, x)
 			}

@@ -19,9 +19,8 @@ type question struct {
 	says    []said
 	said    []reason.Said // room
 	kinds   []kind
-	seen    map[string]int // kinds by the roots
-	want    uint64         // the one option that matters, as a set; all other results are taken together. 0: all matter
-	asks    bool           // it asks whether something open is recorded
+	want    uint64 // the one option that matters, as a set; all other results are taken together. 0: all matter
+	asks    bool   // it asks whether something open is recorded
 }
 
 // said is one piece of advice: of a rule in one row, or in any where it says the same in all.
@@ -43,7 +42,7 @@ type kind struct {
 
 // choice asks about a choice, of one side or of the person.
 func (s *scene) choice(t *cell.Topic, rows []int) *question {
-	q := &question{s: s, topic: t, rows: rows, seen: map[string]int{}}
+	q := &question{s: s, topic: t, rows: rows}
 	at := map[[2]int]int{}  // roots, by row (-1: any) and rule
 	for i := range t.Says { // in the order of the rules, as Space.Decide has them
 		say := &t.Says[i]
@@ -106,7 +105,7 @@ func (q *question) first() []form {
 // cautioned asks about a caution.
 func (s *scene) cautioned(i, row int) *question {
 	k := s.w.Cautions[i]
-	q := &question{s: s, caution: i, rows: []int{row}, seen: map[string]int{}, roots: []form{s.lift(row, k.Node)}}
+	q := &question{s: s, caution: i, rows: []int{row}, roots: []form{s.lift(row, k.Node)}}
 	q.asks = s.rows[row].asks[k.Node]
 	return q
 }

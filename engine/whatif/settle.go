@@ -80,7 +80,7 @@ func (q *question) settle(base reason.Verdict) found {
 		if x.stuck || x.varies || !x.Same(base) {
 			out.provisional = true
 		}
-		if !x.Same(base) {
+		if !x.varies && !x.Same(base) { // what varies has no one value to show
 			out.could = append(out.could, d.possibility(k, way, set, plain))
 		}
 	}

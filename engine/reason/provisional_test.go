@@ -113,7 +113,7 @@ func TestCouldBecomeIf(t *testing.T) {
 	c := advise(t, "", rule("a", "limb.p && limb.flex <= deg(5) && other.tone > tone_scale('1')", "trim favour low")).Limbs["left"].Choices["trim"]
 	same(t, "if", c.CouldBecome[0].If, "Dorsiflexion is 5° or less, Tone (right) is 1+ or more and Sign P is yes")
 	same(t, "data", couldOf(c), "settled low if limb.flex is 5° or less and other.tone is 1+ or more and limb.p is yes")
-	same(t, "explored", fmt.Sprint(*c.Explored), "{8 8 true}")
+	same(t, "explored", fmt.Sprint(*c.Explored), "{8 8 true []}")
 	c = advise(t, "", rule("a", "recorded(limb.p)", "trim favour low")).Limbs["left"].Choices["trim"]
 	same(t, "whatever", c.CouldBecome[0].If, "whatever the missing values are")
 }

@@ -3,7 +3,7 @@
 
 ruleset "calf_weakness_afo" {
   title      = "Weak calf without spasticity"
-  version    = "1.0.0"
+  version    = "1.1.0"
   status     = "draft"
   publisher  = "crus starter rulesets (no clinic has adopted it)"
   author     = ["starter set"]

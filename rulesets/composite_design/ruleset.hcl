@@ -3,7 +3,7 @@
 
 ruleset "composite_design" {
   title      = "Complete design of a custom composite ankle-foot orthosis"
-  version    = "1.0.0"
+  version    = "1.1.0"
   status     = "draft"
   publisher  = "crus starter rulesets (no clinic has adopted it)"
   author     = ["starter set"]

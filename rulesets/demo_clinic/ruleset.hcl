@@ -3,7 +3,7 @@
 
 ruleset "demo_clinic" {
   title            = "Composite ankle-foot orthosis, outpatient clinic (demonstration)"
-  version          = "1.1.0"
+  version          = "1.2.0"
   status           = "draft"
   publisher        = "Demonstration clinic, invented"
   author           = ["senior orthotist", "orthotist"]

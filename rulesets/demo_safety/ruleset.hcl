@@ -2,7 +2,7 @@
 
 ruleset "demo_safety" {
   title            = "Skin and circulation under a device (demonstration)"
-  version          = "1.0.2"
+  version          = "1.1.0"
   status           = "draft"
   publisher        = "Demonstration clinic, invented"
   author           = ["senior orthotist"]

@@ -3,7 +3,7 @@
 
 ruleset "flaccid_drop_foot_afo" {
   title      = "Drop foot with low or normal tone"
-  version    = "1.0.0"
+  version    = "1.1.0"
   status     = "draft"
   publisher  = "crus starter rulesets (no clinic has adopted it)"
   author     = ["starter set"]

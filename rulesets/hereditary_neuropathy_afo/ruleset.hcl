@@ -3,7 +3,7 @@
 
 ruleset "hereditary_neuropathy_afo" {
   title      = "Ankle-foot orthosis in inherited neuropathy"
-  version    = "1.0.0"
+  version    = "1.1.0"
   status     = "draft"
   publisher  = "crus starter rulesets (no clinic has adopted it)"
   author     = ["starter set"]

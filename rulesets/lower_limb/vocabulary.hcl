@@ -3,7 +3,7 @@
 
 vocabulary "lower_limb" {
   title   = "Lower-limb orthotic assessment"
-  version = "1.1.0"
+  version = "1.1.1"
 }
 
 # Scales: grades in order, the first the lowest. A grade is a label, never a number: papers that recode

@@ -2,7 +2,7 @@
 
 ruleset "stroke_afo" {
   title      = "Ankle-foot orthosis after stroke, adults"
-  version    = "1.0.0"
+  version    = "1.1.0"
   status     = "draft"
   publisher  = "crus starter rulesets (no clinic has adopted it)"
   author     = ["starter set"]

@@ -20,7 +20,6 @@ type walker struct {
 	lo, hi  float64
 	results []*result // those that the measure bears on
 	smooth  bool      // a number is worked out from it
-	moved   []*cell.Case
 	all     map[assess.Side]*reason.Result
 }
 

@@ -1,8 +1,6 @@
 package whatif_test
 
 import (
-	"fmt"
-	"slices"
 	"testing"
 	"time"
 
@@ -18,16 +16,6 @@ func results(o *reason.Outcome) map[string]*reason.Result {
 	for side, r := range o.Limbs {
 		out[side] = r
 	}
-	return out
-}
-
-// could writes what a result could become, without the words.
-func could(cs []reason.Could) []string {
-	var out []string
-	for _, c := range cs {
-		out = append(out, fmt.Sprint(c.Status, " ", c.Value))
-	}
-	slices.Sort(out)
 	return out
 }
 

@@ -10,6 +10,7 @@ import (
 
 	"crus/engine/render"
 	"crus/engine/render/pdf"
+	"crus/engine/whatif"
 )
 
 // sheetOptions is what crus sheet was asked for.
@@ -80,7 +81,12 @@ func (a *app) writeSheet(ruleset, path string, o sheetOptions) error {
 	if err != nil {
 		return err
 	}
+	adviser, err := whatif.New(engine)
+	if err != nil {
+		return err
+	}
 	outcome := engine.Advise(x, o.today.or(x.Date))
+	adviser.Settle(outcome, x, o.today.or(x.Date)) // as crus advise does
 	legs := render.Prescriptions(outcome, x, engine.Ruleset().Vocabulary)
 	if o.side != "" {
 		legs = only(legs, o.side)

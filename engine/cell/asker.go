@@ -141,10 +141,19 @@ func (c *compiler) tabulate(u *Unclear) (asking, bool) {
 
 // unclearTerm makes a term of a formula that cel-go has to work out.
 func (c *compiler) unclearTerm(p place) *Term {
+	u := c.newUnclear(p)
+	if u == nil {
+		return c.make(Term{Op: Number, X: math.NaN()})
+	}
+	return c.make(Term{Op: Asked, X: float64(c.keep(u))})
+}
+
+// newUnclear prepares a part for cel-go; nil where that can't be, which is a fault of the program.
+func (c *compiler) newUnclear(p place) *Unclear {
 	piece, err := reason.NewPiece(p.x, p.e)
 	if err != nil {
 		c.failure = err
-		return c.make(Term{Op: Number, X: math.NaN()})
+		return nil
 	}
 	u := &Unclear{Expr: p.x, ID: p.e.ID(), ask: &asker{piece: piece}}
 	inputs := map[int]bool{}
@@ -157,6 +166,11 @@ func (c *compiler) unclearTerm(p place) *Term {
 	for _, i := range u.Inputs {
 		u.Limb = u.Limb || c.Axes[i].Limb
 	}
+	return u
+}
+
+// keep notes an unclear part and gives its number.
+func (c *compiler) keep(u *Unclear) int {
 	c.Unclear = append(c.Unclear, u)
-	return c.make(Term{Op: Asked, X: float64(len(c.Unclear) - 1)})
+	return len(c.Unclear) - 1
 }

@@ -8,7 +8,6 @@ import (
 	"github.com/google/cel-go/common/operators"
 	"github.com/google/cel-go/common/types"
 
-	"crus/engine/reason"
 	"crus/engine/ruleset"
 	"crus/engine/vocab"
 )
@@ -209,32 +208,19 @@ func (c *compiler) unclear(p place) int {
 	key := unclearKey{p.x, p.e.ID()}
 	n, ok := c.unclears[key]
 	if !ok {
-		n = c.newUnclear(p)
+		n = c.newlyUnclear(p)
 		c.unclears[key] = n
 	}
 	return n
 }
 
-func (c *compiler) newUnclear(p place) int {
-	piece, err := reason.NewPiece(p.x, p.e)
-	if err != nil {
-		c.failure = err
+func (c *compiler) newlyUnclear(p place) int {
+	u := c.newUnclear(p)
+	if u == nil {
 		return False
 	}
-	u := &Unclear{Expr: p.x, ID: p.e.ID(), ask: &asker{piece: piece}}
-	inputs := map[int]bool{}
-	for _, name := range piece.Names {
-		n := c.reading(p.x, name)
-		u.ask.reads = append(u.ask.reads, n)
-		c.inputsOf(n, inputs)
-	}
-	u.Inputs = sorted(inputs)
 	if set, ok := c.tabulate(u); ok {
 		return c.ask(set)
 	}
-	for _, i := range u.Inputs {
-		u.Limb = u.Limb || c.Axes[i].Limb
-	}
-	c.Unclear = append(c.Unclear, u)
-	return c.add(Node{Op: Opaque, X: len(c.Unclear) - 1})
+	return c.add(Node{Op: Opaque, X: c.keep(u)})
 }

@@ -156,7 +156,7 @@ func (r *run) caution(s *scope, i int, x *caution, out *Result, m *missing) {
 		}
 		c.Provisional, c.Explored = found.provisional, found.explored
 		c.CouldBecome = r.could(found, s.side, func(v Verdict) (string, any) { return v.Status, nil })
-		m.note("caution."+x.Name, cautionWeight(x.Level), found)
+		m.note("caution."+x.Name, CautionWeight(x.Level), found)
 	}
 	switch w.truth {
 	case yes:

@@ -55,7 +55,7 @@ func (r *run) choice(s *scope, c *vocab.Choice, m *missing) *Choice {
 		}
 	}
 	out.CouldBecome = r.could(found, s.side, func(w Verdict) (string, any) { return w.Status, describeValue(c, w) })
-	m.note(c.Name, choiceWeight(c), found)
+	m.note(c.Name, ChoiceWeight(c), found)
 	return out
 }
 

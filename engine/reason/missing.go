@@ -51,9 +51,9 @@ func (m *missing) note(result string, weight float64, found answers) {
 	}
 }
 
-// How much results weigh where the measure to take first is sought: what could harm and which device it
-// is come before the rest of the advice, and the follow-up and notes can wait.
-func cautionWeight(level string) float64 {
+// CautionWeight says how much a caution of a level weighs where the measure to take first is sought: what could harm and
+// which device it is come before the rest of the advice, and the follow-up and notes can wait.
+func CautionWeight(level string) float64 {
 	switch level {
 	case "contraindication":
 		return 4
@@ -63,7 +63,8 @@ func cautionWeight(level string) float64 {
 	return 0.125
 }
 
-func choiceWeight(c *vocab.Choice) float64 {
+// ChoiceWeight says the same of a choice.
+func ChoiceWeight(c *vocab.Choice) float64 {
 	switch c.Concerns {
 	case "device":
 		return 2

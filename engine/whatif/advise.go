@@ -76,14 +76,14 @@ func (s *scene) settle(o *reason.Outcome, today time.Time) {
 		rank := &ranking{s: s, side: row.side, by: map[key]*ranked{}}
 		for _, t := range s.w.Topics {
 			if c := r.Choices[t.Name]; c != nil && c.Provisional && c.Explored != nil {
-				rank.note(t.Name, choiceWeight(t.Choice), s.settleChoice(o, row, t, c, checks))
+				rank.note(t.Name, reason.ChoiceWeight(t.Choice), s.settleChoice(o, row, t, c, checks))
 			}
 		}
 		left := r.Cautions[:0]
 		for _, c := range r.Cautions {
 			if c.Provisional && c.Explored != nil {
 				f := s.settleCaution(o, row, c)
-				rank.note("caution."+c.Name, cautionWeight(c.Level), f)
+				rank.note("caution."+c.Name, reason.CautionWeight(c.Level), f)
 				if !c.Provisional && c.State != reason.Fired {
 					r.Traces["caution."+c.Name] = c.Trace
 					continue

@@ -124,24 +124,3 @@ func (s *scene) immaterial(side assess.Side, matter map[key]bool) []string {
 	}
 	return out
 }
-
-// How much results weigh where the measure to take first is sought, as package reason weighs them.
-func cautionWeight(level string) float64 {
-	switch level {
-	case "contraindication":
-		return 4
-	case "precaution":
-		return 0.5
-	}
-	return 0.125
-}
-
-func choiceWeight(c *vocab.Choice) float64 {
-	switch c.Concerns {
-	case "device":
-		return 2
-	case "follow_up":
-		return 0.25
-	}
-	return 1
-}

@@ -115,8 +115,20 @@ func (h held) differs(s *cell.Space, r *reason.Result, exact func() *reason.Resu
 		if got := h.cautions[c.Name]; got != want {
 			if c.Provisional && bounded(c.Explored) {
 				*sharper++
-				if i := slices.IndexFunc(exact().Cautions, func(x *reason.Caution) bool { return x.Name == c.Name && x.Provisional && !bounded(x.Explored) }); i >= 0 {
-					note("caution %s is %q, and provisional beyond doubt", c.Name, got)
+				i := slices.IndexFunc(exact().Cautions, func(x *reason.Caution) bool { return x.Name == c.Name })
+				if i < 0 {
+					if got != "" {
+						note("caution %s is %q, and silent beyond doubt", c.Name, got)
+					}
+					continue
+				}
+				x := exact().Cautions[i]
+				settled := x.State
+				if x.Provisional {
+					settled += " provisional"
+				}
+				if !bounded(x.Explored) && got != settled {
+					note("caution %s is %q; what can be settled exactly is %q", c.Name, got, settled)
 				}
 				continue
 			}

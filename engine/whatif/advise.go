@@ -84,7 +84,7 @@ func (s *scene) settle(o *reason.Outcome, today time.Time) {
 			if c.Provisional && c.Explored != nil {
 				f := s.settleCaution(o, row, c)
 				rank.note("caution."+c.Name, reason.CautionWeight(c.Level), f)
-				if !c.Provisional && c.State != reason.Fired {
+				if !f.provisional && c.State != reason.Fired { // it stays silent, even where it is not known whether the ruleset applies
 					r.Traces["caution."+c.Name] = c.Trace
 					continue
 				}

@@ -146,8 +146,8 @@ func (h held) differs(s *cell.Space, r *reason.Result, exact func() *reason.Resu
 			if want.Provisional && bounded(want.Explored) {
 				*sharper++
 				x := exact().Choices[name]
-				if g, w := written(s, name, got, h.whatever[name]), wanted(x); !bounded(x.Explored) && (x.Provisional || g != w) {
-					note("%s is %s and stands; what can be settled exactly is %s (provisional: %v)", name, g, w, x.Provisional)
+				if g, w := written(s, name, got, h.whatever[name]), wanted(x); !bounded(x.Explored) && (x.Provisional != h.unsettled[name] || g != w) {
+					note("%s is %s (provisional: %v); what can be settled exactly is %s (provisional: %v)", name, g, h.unsettled[name], w, x.Provisional)
 				}
 				continue
 			}
